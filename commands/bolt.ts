@@ -1,0 +1,8 @@
+// Bolt and joint: what torque makes of clamp force.
+import type { Topic } from './topic.ts'
+
+export const bolt: Topic = {
+  name: 'bolt',
+  shape: 'parts',
+  offers: [{ word: 'nut-factor', question: 'nut-factor' }],
+}

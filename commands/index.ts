@@ -1,0 +1,11 @@
+// The topics that people can ask about, in the order in which they are shown. Typed and explicit; no folder is scanned.
+import { adapter } from './adapter.ts'
+import { bolt } from './bolt.ts'
+import { check } from './check.ts'
+import { convert } from './convert.ts'
+import { hand } from './hand.ts'
+import { head } from './head.ts'
+import { lubricant } from './lubricant.ts'
+import type { Topic } from './topic.ts'
+
+export const topics: readonly Topic[] = [adapter, hand, head, lubricant, bolt, check, convert]

@@ -1,0 +1,22 @@
+// What a topic is: a word that people ask under, and the questions it offers, in order. Face-neutral.
+import type { QuestionName } from '../src/questions/index.ts'
+import type { en } from '../src/words/en.ts'
+
+export type TopicName = keyof (typeof en)['topics']
+export type OfferWord = keyof (typeof en)['offers']
+
+export interface Offer {
+  readonly word: OfferWord
+  readonly question: QuestionName
+}
+
+/**
+ * `alone`: the topic is one question. `find`: one set of inputs, and an option `find` that says what is wanted, the
+ * first offer by default. `parts`: each offer is asked under its own word.
+ */
+export type Topic =
+  | { readonly name: TopicName; readonly shape: 'alone'; readonly question: QuestionName }
+  | { readonly name: TopicName; readonly shape: 'find' | 'parts'; readonly offers: readonly Offer[] }
+
+export const offersOf = (topic: Topic): readonly QuestionName[] =>
+  topic.shape === 'alone' ? [topic.question] : topic.offers.map(({ question }) => question)

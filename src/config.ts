@@ -1,0 +1,116 @@
+// The settings, read once from the environment: one schema, frozen; or every fault at once, by name, without the value.
+// An empty variable is one that is not set, as compose files and env files leave them.
+import { z } from 'zod'
+import { type LocaleName, localeNames } from './words/index.ts'
+
+const logLevels = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'] as const
+
+const port = z
+  .string()
+  .regex(/^\d{1,5}$/)
+  .transform(Number)
+  .refine((value) => value <= 65535)
+const snowflake = z.string().regex(/^\d{1,20}$/)
+const httpUrl = z
+  .string()
+  .refine((text) => URL.canParse(text) && /^https?:$/.test(new URL(text).protocol))
+  .transform((text) => text.replace(/\/+$/, ''))
+
+export interface Shards {
+  readonly ids: readonly number[]
+  readonly count: number
+}
+
+// auto, or the shards of this process and how many there are in all: 0,1/4
+const shards = z
+  .string()
+  .regex(/^(auto|\d{1,4}(,\d{1,4})*\/\d{1,4})$/)
+  .transform((text): 'auto' | Shards => {
+    if (text === 'auto') return 'auto'
+    const [ids = '', count = ''] = text.split('/')
+    return { ids: ids.split(',').map(Number), count: Number(count) }
+  })
+  .refine(
+    (value) =>
+      value === 'auto' || (new Set(value.ids).size === value.ids.length && value.ids.every((id) => id < value.count)),
+  )
+
+const proxies = z
+  .string()
+  .transform((text): boolean | string[] =>
+    text === 'true' || text === 'false' ? text === 'true' : text.split(',').map((one) => one.trim()),
+  )
+  .refine(
+    (value) =>
+      typeof value === 'boolean' ||
+      value.every((one) => /^[0-9a-fA-F.:]+(\/\d{1,3})?$|^(loopback|linklocal|uniquelocal)$/.test(one)),
+  )
+
+/** Every setting: what it may be, what it is without being set, and what is said when it is wrong. */
+export const settings = {
+  HOST: {
+    schema: z.string().regex(/^[\w.:-]+$/),
+    without: '127.0.0.1',
+    allowed: 'an address to listen on: 127.0.0.1, 0.0.0.0, ::',
+  },
+  PORT: { schema: port, without: '8080', allowed: 'a whole number from 0 to 65535' },
+  DISCORD_TOKEN: { schema: z.string().min(1), without: undefined, allowed: "the bot's token; without it chat is off" },
+  DISCORD_APPLICATION_ID: {
+    schema: snowflake,
+    without: undefined,
+    allowed: '1 to 20 digits; without it the one that the token belongs to',
+  },
+  DISCORD_API_URL: {
+    schema: httpUrl,
+    without: 'https://discord.com/api',
+    allowed: 'an http or https address, without the version',
+  },
+  DISCORD_SHARDS: {
+    schema: shards,
+    without: 'auto',
+    allowed: 'auto, or the shards of this process and the number of all: 0,1/4',
+  },
+  SHOP_NAME: { schema: z.string().max(80), without: 'the shop', allowed: 'a name of at most 80 characters' },
+  UNITS: { schema: z.enum(['metric', 'inch']), without: 'metric', allowed: 'metric or inch' },
+  LOCALE: {
+    schema: z.enum(localeNames as [LocaleName, ...LocaleName[]]),
+    without: 'en',
+    allowed: localeNames.join(', '),
+  },
+  TRUST_PROXY: {
+    schema: proxies,
+    without: 'false',
+    allowed: 'true, false, or the addresses of the proxies: 10.0.0.0/8, loopback',
+  },
+  LOG_LEVEL: { schema: z.enum(logLevels), without: 'info', allowed: logLevels.join(', ') },
+} as const
+
+export type SettingName = keyof typeof settings
+export type Settings = { readonly [Name in SettingName]: Read<(typeof settings)[Name]> }
+type Read<S extends { schema: z.ZodType; without: string | undefined }> =
+  | z.infer<S['schema']>
+  | (S['without'] extends string ? never : undefined)
+
+/** Every wrong setting with what is allowed; the value stays out, it may be a secret. */
+export class SettingsFault extends Error {
+  readonly faults: ReadonlyArray<{ readonly name: SettingName; readonly allowed: string }>
+  constructor(faults: SettingsFault['faults']) {
+    super(faults.map(({ name, allowed }) => `${name} is not usable; allowed: ${allowed}`).join('\n'))
+    this.name = 'SettingsFault'
+    this.faults = faults
+  }
+}
+
+/** The settings of an environment, frozen. Throws SettingsFault with all faults together. */
+export const loadSettings = (env: Readonly<Record<string, string | undefined>>): Settings => {
+  const faults: Array<{ name: SettingName; allowed: string }> = []
+  const read = Object.entries(settings).map(([name, { schema, without, allowed }]) => {
+    const text = env[name] === undefined || env[name] === '' ? without : env[name]
+    if (text === undefined) return [name, undefined]
+    const parsed = schema.safeParse(text)
+    if (!parsed.success) faults.push({ name: name as SettingName, allowed })
+    return [name, parsed.data]
+  })
+  if (faults.length > 0) throw new SettingsFault(faults)
+  return Object.freeze(Object.fromEntries(read)) as Settings
+}

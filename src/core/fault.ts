@@ -1,0 +1,85 @@
+// What an asker can mend: a value with a code, never an exception. The words for it live elsewhere, under its `tell`.
+import type { Quantity } from './quantity.ts'
+
+export type FactValue = string | Quantity | readonly string[]
+
+/**
+ * Every way in which an input can be wrong, and the code it is told under. A `tell` is finer than its code:
+ * `100 lb` and `14 in` for a torque are both unit-wrong-kind, but what to type next differs.
+ */
+export const faultTells = {
+  'unit-missing': 'unit-missing',
+  'unit-unknown': 'unit-unknown',
+  'unit-wrong-kind': 'unit-wrong-kind',
+  'pound-alone': 'unit-wrong-kind',
+  'unit-after-plain-number': 'trailing',
+  'two-readings': 'two-readings',
+  'not-a-number': 'not-a-number',
+  exponent: 'not-a-number',
+  'thousands-mark': 'not-a-number',
+  negative: 'negative',
+  'adapter-negative': 'negative',
+  empty: 'empty',
+  trailing: 'trailing',
+  'unknown-input': 'unknown-input',
+  repeated: 'repeated',
+  'angle-twice': 'conflict',
+  'angle-with-chain': 'conflict',
+  'least-above-most': 'conflict',
+  'hand-at-lever': 'conflict',
+  'pairs-uneven': 'conflict',
+  'diameter-not-size': 'conflict',
+  'not-a-text': 'not-allowed',
+  'not-an-object': 'not-allowed',
+  'not-a-choice': 'not-allowed',
+  'not-a-size': 'not-allowed',
+  'not-a-unit': 'not-allowed',
+  'one-value-only': 'not-allowed',
+  'span-reversed': 'not-allowed',
+  'too-many': 'too-many',
+  'too-few': 'too-few',
+  'too-long': 'too-long',
+  'above-limit': 'out-of-range',
+  'below-limit': 'out-of-range',
+  'pivot-past-hand': 'out-of-range',
+  'head-past-lever': 'out-of-range',
+  'pull-not-square': 'out-of-range',
+  'weight-beats-pull': 'out-of-range',
+  'thread-part-above-torque': 'out-of-range',
+  'behind-the-hand': 'behind-the-hand',
+  'angle-stage': 'angle-stage',
+} as const
+
+export type FaultTell = keyof typeof faultTells
+export type FaultCode = (typeof faultTells)[FaultTell]
+
+export interface Fault {
+  readonly code: FaultCode
+  readonly tell: FaultTell
+  readonly input: string
+  /** What was got, word for word, cut to a length that can be shown. */
+  readonly got: string
+  readonly facts: Readonly<Record<string, FactValue>>
+}
+
+const SHOWN = 80
+
+export const fault = (
+  tell: FaultTell,
+  input: string,
+  got: string,
+  facts: Readonly<Record<string, FactValue>> = {},
+): Fault => ({ code: faultTells[tell], tell, input, got: cut(got), facts })
+
+const cut = (text: string): string => {
+  const points = Array.from(text.slice(0, SHOWN * 2 + 2))
+  return points.length > SHOWN ? `${points.slice(0, SHOWN).join('')}…` : text
+}
+
+/** A reading that succeeded, or the faults that kept it from doing so. */
+export type Read<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly faults: readonly Fault[] }
+
+export const read = <T>(value: T): Read<T> => ({ ok: true, value })
+export const refuse = (...faults: readonly Fault[]): Read<never> => ({ ok: false, faults })

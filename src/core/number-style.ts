@@ -1,0 +1,68 @@
+// How numbers look to people: one rounding policy, and the decimal mark of the reader's language.
+// Never a thousands mark, never an exponent, never a trailing zero behind the mark (30.0 is misread as 300).
+
+/** `decimal` is the mark between units and tenths: '.' or ','. */
+export interface NumberStyle {
+  readonly decimal: '.' | ','
+}
+
+export const pointStyle: NumberStyle = { decimal: '.' }
+export const commaStyle: NumberStyle = { decimal: ',' }
+
+/** The number style of a BCP 47 locale, from the platform's own locale data. */
+export const styleOf = (locale: string): NumberStyle => {
+  const mark = new Intl.NumberFormat(locale).formatToParts(1.5).find((part) => part.type === 'decimal')
+  return mark?.value === ',' ? commaStyle : pointStyle
+}
+
+const plainDecimal = (text: string): string => {
+  const trimmed = text.includes('.') ? text.replace(/\.?0+$/, '') : text
+  return trimmed === '-0' ? '0' : trimmed
+}
+
+/** How many significant figures a number is shown with: four where its first digit is 1, else three. */
+export const figuresOf = (value: number): 3 | 4 => (Math.abs(value).toExponential()[0] === '1' ? 4 : 3)
+
+const rounded = (value: number, figures: number): string => {
+  if (value === 0) return '0'
+  const exponent = Number(value.toExponential(figures - 1).split('e')[1])
+  const places = figures - 1 - exponent
+  if (places >= 0) return plainDecimal(value.toFixed(Math.min(places, 100)))
+  const step = 10 ** -places
+  return (Math.round(value / step) * step).toFixed(0)
+}
+
+/** A number rounded for people: 78.3, 144.7, 0.0123, 2350. Throws (a bug) on what is not finite. */
+export const showNumber = (value: number, style: NumberStyle = pointStyle): string => {
+  if (!Number.isFinite(value)) throw new Error('bug: a number that is not finite was about to be shown')
+  return rounded(value, figuresOf(value)).replace('.', style.decimal)
+}
+
+/** A number to as many figures as it was typed with (at most 12): for echoing what went in. */
+export const echoNumber = (value: number, style: NumberStyle = pointStyle): string => {
+  if (!Number.isFinite(value)) throw new Error('bug: a number that is not finite was about to be shown')
+  return plainDecimal(rounded(value, 12)).replace('.', style.decimal)
+}
+
+/**
+ * A number that can be typed back and is read as exactly this number: shortest digits that round-trip,
+ * with one more zero where it would otherwise look like a thousands mark (1.2340, not 1.234).
+ */
+export const writeNumber = (value: number, style: NumberStyle = pointStyle): string => {
+  if (!Number.isFinite(value)) throw new Error('bug: a number that is not finite was about to be written')
+  const shortest = String(value)
+  const plain = shortest.includes('e') ? expand(shortest) : shortest
+  const guarded = /^-?[1-9]\d{0,2}\.\d{3}$/.test(plain) ? `${plain}0` : plain
+  return guarded.replace('.', style.decimal)
+}
+
+const expand = (shortest: string): string => {
+  const [mantissa = '0', exponent = '0'] = shortest.split('e')
+  const sign = mantissa.startsWith('-') ? '-' : ''
+  const [whole = '0', fraction = ''] = mantissa.replace('-', '').split('.')
+  const digits = whole + fraction
+  const point = whole.length + Number(exponent)
+  if (point <= 0) return `${sign}0.${'0'.repeat(-point)}${digits}`
+  if (point >= digits.length) return sign + digits + '0'.repeat(point - digits.length)
+  return `${sign}${digits.slice(0, point)}.${digits.slice(point)}`
+}

@@ -1,0 +1,68 @@
+// What is counted, in place of a log line for every ask: answers, faults, chat events, HTTP times. No values, nobody's name.
+import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client'
+import type { Asked } from './desk/desk.ts'
+
+export const chatEvents = [
+  'answered',
+  'refused-busy',
+  'twice',
+  'too-old',
+  'unknown',
+  'failed',
+  'timed-out',
+  'late',
+  'already-answered',
+  'dropped',
+] as const
+/** What became of one interaction. */
+export type ChatEvent = (typeof chatEvents)[number]
+
+export interface Counters {
+  readonly asked: (asked: Asked) => void
+  readonly chat: (event: ChatEvent) => void
+  readonly http: (route: string, status: number, seconds: number) => void
+  readonly shards: (up: number) => void
+  readonly registry: Registry
+}
+
+export const createCounters = ({ process: withProcess }: { readonly process: boolean }): Counters => {
+  const registry = new Registry()
+  if (withProcess) collectDefaultMetrics({ register: registry })
+  const registers = [registry]
+  const asks = new Counter({
+    name: 'armlength_answers_total',
+    help: 'Answers given, by question, outcome and door',
+    labelNames: ['question', 'status', 'door'],
+    registers,
+  })
+  const faults = new Counter({
+    name: 'armlength_faults_total',
+    help: 'Faults told to askers, by code',
+    labelNames: ['code'],
+    registers,
+  })
+  const chat = new Counter({
+    name: 'armlength_chat_interactions_total',
+    help: 'Chat interactions, by what became of them',
+    labelNames: ['event'],
+    registers,
+  })
+  const shardsUp = new Gauge({ name: 'armlength_chat_shards_up', help: 'Chat shards connected', registers })
+  const http = new Histogram({
+    name: 'armlength_http_request_seconds',
+    help: 'HTTP requests, by route and status',
+    labelNames: ['route', 'status'],
+    buckets: [0.0005, 0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.5, 1],
+    registers,
+  })
+  return {
+    asked: ({ question, status, door, faults: codes }) => {
+      asks.inc({ question, status, door })
+      for (const code of codes) faults.inc({ code })
+    },
+    chat: (event) => chat.inc({ event }),
+    http: (route, status, seconds) => http.observe({ route, status: String(status) }, seconds),
+    shards: (up) => shardsUp.set(up),
+    registry,
+  }
+}

@@ -1,0 +1,203 @@
+// What every door calls: a question's raw options in, the Answer document out. Faults and gaps are answers too; only a bug throws.
+import type { Answer } from '../questions/answer.ts'
+import { type QuestionName, questions } from '../questions/index.ts'
+import type { Ladder } from '../questions/input.ts'
+import type { Given, Outcome } from '../questions/outcome.ts'
+import { phrase } from '../questions/phrase.ts'
+import { type Question, resultUnits } from '../questions/question.ts'
+import { dataVersion, engineVersion } from '../tables/version.ts'
+import { type LocaleName, languageFor } from '../words/index.ts'
+import { quantitiesOf, type Reading, readQuestion } from './read.ts'
+import { type Sayer, sayerFor } from './say.ts'
+
+/** Who asks: the language they read (a tag or an Accept-Language text) and the door they came by. */
+export interface Asker {
+  readonly locale?: string | undefined
+  readonly door: 'chat' | 'http' | 'kiosk' | 'terminal'
+}
+
+/** What is kept of an ask, for counting: no values, nobody's name. */
+export interface Asked {
+  readonly question: QuestionName
+  readonly status: Answer['status']
+  readonly door: Asker['door']
+  readonly faults: readonly string[]
+}
+
+export interface Desk {
+  /** `raw` is what the door received: an object of texts and lists of texts. Anything else in it is told as a fault. */
+  readonly ask: (name: QuestionName, raw: unknown, asker: Asker) => Answer
+  readonly system: 'metric' | 'inch'
+  readonly locale: LocaleName
+}
+
+export interface DeskSettings {
+  readonly system: 'metric' | 'inch'
+  readonly locale: LocaleName
+  readonly record?: (asked: Asked) => void
+}
+
+const versions = { engine: engineVersion, data: dataVersion }
+
+const blank = (name: QuestionName): Omit<Answer, 'status' | 'headline'> => ({
+  question: name,
+  given: [],
+  results: {},
+  steps: [],
+  cautions: [],
+  pointers: [],
+  sources: [],
+  missing: [],
+  faults: [],
+  related: [],
+  versions,
+})
+
+const missingOf = (reading: Reading, say: Sayer): Answer['missing'] =>
+  reading.missing.map((input) => {
+    const words = say.words.inputs[input as keyof Sayer['words']['inputs']]
+    return { input, ask: words.ask, measure: words.measure }
+  })
+
+const always = (say: Sayer): Answer['cautions'] => [say.caution({ code: 'maker-first' })]
+
+const refused = (name: QuestionName, reading: Reading, say: Sayer): Answer => {
+  const faults = reading.faults.map(say.fault)
+  const key = faults.length === 1 ? 'refused.one' : 'refused.several'
+  return {
+    ...blank(name),
+    status: 'refused',
+    headline: say.phrase(phrase(key, { hint: faults[0]?.hint ?? '' })),
+    given: reading.given.map(say.given),
+    cautions: always(say),
+    pointers: [{ text: say.words.pointers['torque-figure'] }],
+    missing: missingOf(reading, say),
+    faults,
+  }
+}
+
+const rungValues = (
+  question: Question,
+  reading: Reading,
+  by: string,
+  system: 'metric' | 'inch',
+): readonly unknown[] => {
+  const own = question.rungs(reading.values, by)
+  if (own) return own
+  const input = question.inputs[by]
+  const texts = (input?.ladder as Ladder | undefined)?.[system] ?? []
+  return texts.flatMap((text) => {
+    const value = input?.read([text], by)
+    return value?.ok ? [value.value] : []
+  })
+}
+
+/** The answer over values of the one thing that is missing: 5 to 12 rows, or none where it cannot be shown so. */
+const ladder = (question: Question, reading: Reading, say: Sayer, fallback: 'metric' | 'inch'): Answer['ladder'] => {
+  const [by, ...more] = reading.missing
+  if (by === undefined || more.length > 0) return undefined
+  const { system } = resultUnits(quantitiesOf(reading.given), fallback)
+  const input = question.inputs[by]
+  const rows = rungValues(question, reading, by, system).flatMap((value) => {
+    const values = { ...reading.values, [by]: value }
+    if (
+      question.check(values).length > 0 ||
+      question.alsoNeeded(values).some((name) => values[name as keyof typeof values] === undefined)
+    )
+      return []
+    const told = input?.given(value, by) ?? []
+    const at = told[0]
+    if (!at) return []
+    const outcome = question.answer(
+      values,
+      resultUnits(quantitiesOf(ordered(question, [...reading.given, ...told])), fallback),
+    )
+    const shown = say.given(at)
+    return [
+      { at: { value: shown.value, unit: shown.unit ?? '', text: shown.text }, results: say.results(outcome.results) },
+    ]
+  })
+  return rows.length < 5 ? undefined : { by, rows: rows.slice(0, 12) }
+}
+
+const ordered = (question: Question, given: readonly Given[]): Given[] => {
+  const places = new Map(Object.keys(question.inputs).map((name, place) => [name, place]))
+  return [...given].sort((one, other) => (places.get(one.input) ?? 0) - (places.get(other.input) ?? 0))
+}
+
+const incomplete = (
+  question: Question<QuestionName>,
+  reading: Reading,
+  say: Sayer,
+  system: 'metric' | 'inch',
+): Answer => {
+  const missing = missingOf(reading, say)
+  const rungs = ladder(question, reading, say, system)
+  return {
+    ...blank(question.name),
+    status: 'incomplete',
+    headline: say.phrase(
+      phrase(missing.length === 1 ? 'incomplete.one' : 'incomplete.several', {
+        ask: missing.map(({ ask }) => ask).join('; '),
+      }),
+    ),
+    given: reading.given.map(say.given),
+    cautions: always(say),
+    pointers: [{ text: say.words.pointers['torque-figure'] }],
+    missing,
+    ...(rungs ? { ladder: rungs } : {}),
+  }
+}
+
+const answered = (name: QuestionName, reading: Reading, outcome: Outcome, say: Sayer): Answer => ({
+  ...blank(name),
+  status: 'answered',
+  headline: say.phrase(outcome.headline),
+  given: [...reading.given, ...outcome.assumed].map(say.given),
+  results: say.results(outcome.results),
+  steps: outcome.steps.map(say.step),
+  cautions: [...outcome.cautions.map(say.caution), ...always(say)],
+  pointers: outcome.pointers.map((key) => ({ text: say.words.pointers[key] })),
+  sources: uniqueSources(outcome.sources),
+  related: outcome.related.map(say.related),
+})
+
+const uniqueSources = (sources: Outcome['sources']): Answer['sources'] => {
+  const seen = new Map(sources.map((source) => [`${source.title}\n${source.where}`, source]))
+  return [...seen.values()].map(({ title, where, standing }) => ({ title, where, standing }))
+}
+
+export const createDesk = ({ system, locale, record }: DeskSettings): Desk => {
+  const sayers = new Map<string, Sayer>()
+  const sayer = (accepted: string | undefined): Sayer => {
+    const language = languageFor(accepted, locale)
+    let known = sayers.get(language.locale)
+    if (!known) {
+      known = sayerFor(language)
+      sayers.set(language.locale, known)
+    }
+    return known
+  }
+  const work = (name: QuestionName, raw: unknown, say: Sayer): Answer => {
+    const question: Question<QuestionName> = questions[name]
+    const reading = readQuestion(question, raw)
+    if (reading.faults.length > 0) return refused(name, reading, say)
+    if (reading.missing.length > 0) return incomplete(question, reading, say, system)
+    const outcome = question.answer(reading.values, resultUnits(quantitiesOf(reading.given), system))
+    return answered(name, reading, outcome, say)
+  }
+  return {
+    system,
+    locale,
+    ask: (name, raw, asker) => {
+      const answer = work(name, raw, sayer(asker.locale))
+      record?.({
+        question: name,
+        status: answer.status,
+        door: asker.door,
+        faults: answer.faults.map(({ code }) => code),
+      })
+      return answer
+    },
+  }
+}

@@ -1,0 +1,87 @@
+// Raw options to a question's values: every option by the question's own declaration, all faults at once, each naming its input.
+import { type Fault, fault } from '../core/fault.ts'
+import type { Quantity } from '../core/quantity.ts'
+import type { Given } from '../questions/outcome.ts'
+import type { Question } from '../questions/question.ts'
+
+/** What a door received: texts or lists of texts; anything else is a fault, never coerced. */
+export type RawInputs = Readonly<Record<string, unknown>>
+
+export interface Reading {
+  readonly values: Readonly<Record<string, unknown>>
+  readonly given: readonly Given[]
+  readonly faults: readonly Fault[]
+  readonly missing: readonly string[]
+}
+
+const shownRaw = (raw: unknown): string => {
+  if (typeof raw === 'string') return raw
+  if (raw === undefined) return ''
+  return JSON.stringify(raw) ?? String(raw)
+}
+
+const textsOf = (raw: unknown): readonly string[] | undefined => {
+  if (typeof raw === 'string') return [raw]
+  return Array.isArray(raw) && raw.every((text) => typeof text === 'string') ? raw : undefined
+}
+
+const readInput = (question: Question, name: string, raw: unknown): { value?: unknown; faults: readonly Fault[] } => {
+  const input = question.inputs[name]
+  if (input === undefined) {
+    return { faults: [fault('unknown-input', name, shownRaw(raw), { inputs: Object.keys(question.inputs) })] }
+  }
+  const texts = textsOf(raw)
+  if (texts === undefined) return { faults: [fault('not-a-text', name, shownRaw(raw))] }
+  if (texts.length === 0) return { faults: [fault('empty', name, '')] }
+  const reading = input.read(texts, name)
+  return reading.ok ? { value: reading.value, faults: [] } : { faults: reading.faults }
+}
+
+const missingOf = (
+  question: Question,
+  values: Readonly<Record<string, unknown>>,
+  tried: ReadonlySet<string>,
+): string[] => {
+  const lacks = (name: string): boolean => values[name] === undefined && !tried.has(name)
+  const needed = Object.keys(question.inputs).filter((name) => question.inputs[name]?.needed && lacks(name))
+  const groups = question.oneOf.filter((group) => group.every(lacks)).map((group) => group[0] as string)
+  const besides = question.alsoNeeded(values).filter(lacks)
+  return [...new Set([...needed, ...groups, ...besides])]
+}
+
+/** Reads in the order of the declaration, so that every door gives the same document whatever order it received. */
+export const readQuestion = (question: Question, raw: unknown): Reading =>
+  raw !== null && typeof raw === 'object' && !Array.isArray(raw)
+    ? readInputs(question, raw as RawInputs)
+    : {
+        values: {},
+        given: [],
+        missing: [],
+        faults: [fault('not-an-object', '', shownRaw(raw), { example: '{"torque": "120 N·m"}' })],
+      }
+
+const readInputs = (question: Question, raw: RawInputs): Reading => {
+  const values: Record<string, unknown> = {}
+  const faults: Fault[] = []
+  const given: Given[] = []
+  const declared = Object.keys(question.inputs)
+  const unknown = Object.keys(raw).filter((name) => !Object.hasOwn(question.inputs, name))
+  const tried = new Set<string>()
+  for (const name of [...declared.filter((known) => Object.hasOwn(raw, known)), ...unknown]) {
+    if (raw[name] === undefined) continue
+    tried.add(name)
+    const reading = Object.hasOwn(question.inputs, name)
+      ? readInput(question, name, raw[name])
+      : { faults: [fault('unknown-input', name.slice(0, 64), shownRaw(raw[name]), { inputs: declared })] }
+    faults.push(...reading.faults)
+    if (reading.faults.length > 0) continue
+    values[name] = reading.value
+    given.push(...(question.inputs[name]?.given(reading.value, name) ?? []))
+  }
+  faults.push(...question.check(values))
+  return { values, given, faults, missing: missingOf(question, values, tried) }
+}
+
+/** The quantities that were given, in the order of the declaration: they choose the units of the results. */
+export const quantitiesOf = (given: readonly Given[]): Quantity[] =>
+  given.flatMap(({ value }) => (typeof value === 'object' ? [value] : []))

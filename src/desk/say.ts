@@ -1,0 +1,169 @@
+// Facts to words: the Answer document in the asker's language. The only place where phrases meet the words.
+import type { FactValue, Fault } from '../core/fault.ts'
+import { showNumber } from '../core/number-style.ts'
+import { inUnit, type Quantity, quantity } from '../core/quantity.ts'
+import { echoQuantity, showQuantity } from '../core/quantity-text.ts'
+import { type Unit, units } from '../core/unit.ts'
+import type { Answer, ShownFault, ShownGiven, ShownQuantity, ShownResult } from '../questions/answer.ts'
+import type {
+  Caution,
+  Cell,
+  Given,
+  Numbers,
+  Outcome,
+  QuantityResult,
+  Related,
+  Result,
+  Step,
+} from '../questions/outcome.ts'
+import type { Param, Phrase } from '../questions/phrase.ts'
+import type { Language, Words } from '../words/index.ts'
+import { render } from '../words/render.ts'
+
+const others = new Map<Unit, readonly Unit[]>([
+  [units['N·m'], [units['lbf·ft'], units['lbf·in'], units['kgf·m']]],
+  [units['lbf·ft'], [units['N·m'], units['lbf·in']]],
+  [units['lbf·in'], [units['N·m'], units['lbf·ft']]],
+  [units['ozf·in'], [units['N·m'], units['lbf·in']]],
+  [units['kgf·m'], [units['N·m'], units['lbf·ft']]],
+  [units['kgf·cm'], [units['N·m'], units['lbf·in']]],
+  [units.mm, [units.in]],
+  [units.cm, [units.in]],
+  [units.m, [units.ft, units.in]],
+  [units.in, [units.mm]],
+  [units.ft, [units.m, units.in]],
+  [units.N, [units.lbf, units.kgf]],
+  [units.kN, [units.lbf]],
+  [units.lbf, [units.N, units.kgf]],
+  [units.kgf, [units.N, units.lbf]],
+  [units.MPa, [units.ksi]],
+  [units.psi, [units.MPa]],
+  [units.ksi, [units.MPa]],
+  [units.kg, [units.lb]],
+  [units.g, [units.oz]],
+  [units.lb, [units.kg]],
+  [units.oz, [units.g]],
+])
+
+export interface Sayer {
+  readonly phrase: (phrase: Phrase) => string
+  readonly results: (results: Outcome['results']) => Answer['results']
+  readonly given: (given: Given) => ShownGiven
+  readonly step: (step: Step) => Answer['steps'][number]
+  readonly caution: (caution: Caution) => Answer['cautions'][number]
+  readonly related: (related: Related) => Answer['related'][number]
+  readonly fault: (fault: Fault) => ShownFault
+  readonly list: (texts: readonly string[]) => string
+  readonly words: Words
+}
+
+export const sayerFor = ({ words, style }: Language): Sayer => {
+  const show = (q: Quantity): string => showQuantity(q, style)
+
+  const shown = (q: Quantity): { value: number; unit: string; text: string } => ({
+    value: q.value,
+    unit: q.unit.symbol,
+    text: show(q),
+  })
+  const also = (q: Quantity) => (others.get(q.unit) ?? []).map((unit) => shown(inUnit(q, unit)))
+
+  const list = (texts: readonly string[]): string => {
+    if (texts.length < 2) return texts[0] ?? ''
+    return `${texts.slice(0, -1).join(', ')} ${words.faces.or} ${texts.at(-1)}`
+  }
+
+  const param = (value: Param): string => {
+    if (typeof value === 'string') return value
+    if ('echo' in value) return echoQuantity(value.echo, style)
+    return 'key' in value ? phrase(value) : show(value)
+  }
+
+  const phrase = ({ key, with: params }: Phrase): string =>
+    render(words.say[key], (place) => (params[place] === undefined ? undefined : param(params[place])))
+
+  const span = (unit: Unit, low: number, high: number): string => {
+    const high_ = show(quantity(high, unit))
+    return `${showNumber(low, style)} ${words.faces.to} ${high_}`
+  }
+
+  const quantityResult = ({ quantity: q, low, high }: QuantityResult): ShownQuantity => ({
+    ...shown(q),
+    ...(low === undefined || high === undefined ? {} : { low, high, span: span(q.unit, low, high) }),
+    also: also(q),
+  })
+
+  const cell = (one: Cell) => ('word' in one ? { code: one.word, text: words.codes[one.word] } : quantityResult(one))
+
+  const result = (one: Result): ShownResult => {
+    if ('rows' in one) {
+      return one.rows.map((row) => Object.fromEntries(Object.entries(row).map(([name, value]) => [name, cell(value)])))
+    }
+    if ('row' in one) return Object.fromEntries(Object.entries(one.row).map(([name, q]) => [name, shown(q)]))
+    return cell(one)
+  }
+
+  const given = ({ input, value, name, low, high, index, angle, from }: Given): ShownGiven => {
+    const place = { ...(index === undefined ? {} : { index }), ...(angle === undefined ? {} : { angle }) }
+    if (typeof value === 'string') {
+      return { input, text: value, value, also: [], ...place, from }
+    }
+    const ends = low === undefined || high === undefined ? {} : { low, high }
+    const whole = low === undefined || high === undefined ? echoQuantity(value, style) : span(value.unit, low, high)
+    const text = angle === undefined ? whole : `${whole}@${echoQuantity(quantity(angle, units['°']), style)}`
+    return {
+      input,
+      text: name ?? text,
+      value: value.value,
+      unit: value.unit.symbol,
+      ...ends,
+      also: also(value),
+      ...place,
+      from,
+    }
+  }
+
+  const numbers = (pieces: Numbers): string =>
+    pieces.map((piece) => (typeof piece === 'string' ? piece : show(piece))).join('')
+
+  const fact = (value: FactValue): string => {
+    if (typeof value === 'string') return value
+    return 'unit' in value ? echoQuantity(value, style) : list(value as readonly string[])
+  }
+
+  const fault = ({ code, tell, input, got, facts }: Fault): ShownFault => {
+    const texts = words.faults[tell]
+    const place = (name: string): string | undefined => {
+      if (name === 'kind') return words.kinds[(facts.kind ?? 'number') as keyof Words['kinds']]
+      return facts[name] === undefined ? undefined : fact(facts[name])
+    }
+    return { code, input, got, allowed: render(texts.allowed, place), hint: render(texts.hint, place) }
+  }
+
+  return {
+    words,
+    phrase,
+    list,
+    given,
+    fault,
+    results: (all) => Object.fromEntries(Object.entries(all).map(([name, one]) => [name, result(one)])),
+    step: (one) => ({
+      say: phrase(one.say),
+      formula: one.formula,
+      numbers: numbers(one.numbers),
+      value: one.value.value,
+      unit: one.value.unit.symbol,
+      shown: show(one.value),
+    }),
+    caution: ({ code, with: params }) => ({
+      code,
+      text: render(words.cautions[code], (place) => (params?.[place] === undefined ? undefined : param(params[place]))),
+    }),
+    related: ({ question, inputs, label }) => ({
+      question,
+      inputs: Object.fromEntries(
+        Object.entries(inputs).map(([name, value]) => [name, typeof value === 'string' ? value : [...value]]),
+      ),
+      label: phrase(label),
+    }),
+  }
+}

@@ -1,0 +1,54 @@
+// The first response to an interaction, in the callback itself, well within the 3 s that Discord waits. One try that counts:
+// what Discord says of it is sorted into what became of the interaction, and never thrown.
+import { type APIInteraction, DiscordAPIError, InteractionResponseType, type REST, Routes } from 'discord.js'
+import { FIRST_RESPONSE_MS, madeAt } from './once.ts'
+import type { ChatReply } from './reply.ts'
+
+export type Delivery = 'answered' | 'late' | 'already-answered' | 'timed-out' | 'failed'
+
+/** Left for Discord's own side of the way. */
+const MARGIN_MS = 400
+const UNKNOWN_INTERACTION = 10062
+const ALREADY_ACKNOWLEDGED = 40060
+
+const sort = (error: unknown): Delivery => {
+  if (error instanceof DiscordAPIError && error.code === UNKNOWN_INTERACTION) return 'late'
+  if (error instanceof DiscordAPIError && error.code === ALREADY_ACKNOWLEDGED) return 'already-answered'
+  return error instanceof Error && (error.name === 'AbortError' || error.name === 'TimeoutError')
+    ? 'timed-out'
+    : 'failed'
+}
+
+/** Sends a reply. `told` gets the error behind anything but `answered`. */
+export const deliver = async (
+  rest: REST,
+  interaction: Pick<APIInteraction, 'id' | 'token'>,
+  reply: ChatReply,
+  now: number,
+  told: (delivery: Delivery, error: unknown) => void,
+): Promise<Delivery> => {
+  const age = now - (madeAt(interaction.id) ?? now)
+  const left = Math.max(FIRST_RESPONSE_MS - MARGIN_MS - Math.max(age, 0), 100)
+  const signal = AbortSignal.timeout(left)
+  const post = rest.post(Routes.interactionCallback(interaction.id, interaction.token), {
+    auth: false,
+    body: { type: InteractionResponseType.ChannelMessageWithSource, data: reply.data },
+    files: reply.files.map(({ name, data }) => ({ name, data })),
+    signal,
+  })
+  // The client may wait out a rate limit behind our back; the signal ends that wait for us as well.
+  const timeUp = new Promise<never>((_, reject) => {
+    signal.addEventListener('abort', () => reject(signal.reason), { once: true })
+  })
+  try {
+    await Promise.race([post, timeUp])
+    return 'answered'
+  } catch (error) {
+    post.catch(() => {})
+    const delivery = sort(error)
+    told(delivery, error)
+    return delivery
+  } finally {
+    timeUp.catch(() => {})
+  }
+}

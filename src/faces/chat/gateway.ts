@@ -1,0 +1,178 @@
+// The gateway around the handler: logs in, registers, takes interactions as raw JSON, and stays honest when Discord is away.
+import { type APIInteraction, Client, Events, GatewayDispatchEvents, REST, type WebSocketShard } from 'discord.js'
+import type { Topic } from '../../../commands/topic.ts'
+import type { ChatEvent } from '../../counters.ts'
+import type { Desk } from '../../desk/desk.ts'
+import { languageFor } from '../../words/index.ts'
+import { deliver } from './callback.ts'
+import { buildCommands } from './commands.ts'
+import { askerOf, busyReply, handleInteraction } from './handler.ts'
+import { createLimits } from './limits.ts'
+import { createOnce } from './once.ts'
+import { type RegistrationPlan, register } from './registration.ts'
+
+export interface ChatLog {
+  readonly info: (facts: object, message: string) => void
+  readonly warn: (facts: object, message: string) => void
+  readonly error: (facts: object, message: string) => void
+}
+
+export interface ChatSettings {
+  readonly token: string
+  readonly applicationId: string | undefined
+  readonly apiUrl: string
+  readonly shards: 'auto' | { readonly ids: readonly number[]; readonly count: number }
+}
+
+export interface ChatParts {
+  readonly settings: ChatSettings
+  readonly desk: Desk
+  readonly topics: readonly Topic[]
+  readonly now: () => number
+  readonly reference: () => string
+  readonly count: (event: ChatEvent) => void
+  readonly shardsUp: (up: number) => void
+  readonly log: ChatLog
+}
+
+export interface Chat {
+  /** What is wrong with this door, or nothing. */
+  readonly trouble: () => string | undefined
+  readonly close: () => Promise<void>
+}
+
+const REST_TIMEOUT_MS = 2500
+const FIRST_RETRY_MS = 5000
+const LONGEST_RETRY_MS = 300_000
+// Close codes after which Discord wants no new identify: the token, the shards or the intents are wrong.
+const FATAL_CLOSES: ReadonlySet<number> = new Set([4004, 4010, 4011, 4012, 4013, 4014])
+
+const isFatalLogin = (error: unknown): boolean => {
+  const { code, status } = error as { code?: unknown; status?: unknown }
+  return (
+    code === 'TokenInvalid' ||
+    status === 401 ||
+    status === 403 ||
+    (typeof code === 'number' && FATAL_CLOSES.has(code)) ||
+    /4004|4010|4011|4012|4013|4014|disallowed intents|invalid token/i.test(String((error as Error).message))
+  )
+}
+
+export const restFor = ({ token, apiUrl }: Pick<ChatSettings, 'token' | 'apiUrl'>): REST =>
+  new REST({ version: '10', api: apiUrl, timeout: REST_TIMEOUT_MS }).setToken(token)
+
+/** Registers the commands of the desk once, with nothing else running. */
+export const registerCommands = async (
+  settings: ChatSettings,
+  topics: readonly Topic[],
+  desk: Desk,
+): Promise<RegistrationPlan> => {
+  const rest = restFor(settings)
+  const id = settings.applicationId ?? ((await rest.get('/oauth2/applications/@me')) as { id: string }).id
+  return register(rest, id, buildCommands(topics, languageFor(undefined, desk.locale).words))
+}
+
+const clientFor = ({ apiUrl, shards }: ChatSettings): Client =>
+  new Client({
+    intents: [],
+    rest: { api: apiUrl, timeout: REST_TIMEOUT_MS },
+    ...(shards === 'auto' ? { shards: 'auto' as const } : { shards: [...shards.ids], shardCount: shards.count }),
+  })
+
+/** Opens the chat door. Never throws for what Discord does: the door is ill then, and says why. */
+export const openChat = (parts: ChatParts): Chat => {
+  const { settings, desk, topics, log, count } = parts
+  const client = clientFor(settings)
+  const limits = createLimits()
+  const admit = createOnce(parts.now)
+  let trouble: string | undefined = 'chat is logging in'
+  let fatal = false
+  let closed = false
+  let retry: NodeJS.Timeout | undefined
+
+  const fail = (error: unknown): string => {
+    const reference = parts.reference()
+    log.error({ err: error, reference }, 'a chat answer failed')
+    count('failed')
+    return reference
+  }
+
+  const answer = async (interaction: APIInteraction): Promise<void> => {
+    const reply = handleInteraction(interaction, { desk, topics, failed: fail })
+    if (!reply) return count('unknown')
+    const told = (delivery: string, error: unknown): void =>
+      log.warn({ err: error, delivery }, 'a chat answer did not arrive')
+    count(await deliver(client.rest, interaction, reply, parts.now(), told))
+  }
+
+  const take = async (interaction: APIInteraction): Promise<void> => {
+    const admission = admit(interaction.id)
+    if (admission !== 'new') return count(admission)
+    const ran = await limits.run(askerOf(interaction), async () => answer(interaction))
+    if (ran !== 'busy') return
+    count('refused-busy')
+    await deliver(client.rest, interaction, busyReply(interaction, desk), parts.now(), () => {})
+  }
+
+  const dieFor = (reason: string): void => {
+    if (fatal || closed) return
+    fatal = true
+    trouble = reason
+    parts.shardsUp(0)
+    log.error({}, `chat is closed until restart: ${reason}`)
+    void client.destroy()
+  }
+
+  const upShards = (): number =>
+    [...client.ws.shards.values()].filter((shard: WebSocketShard) => shard.status === 0).length
+
+  // Rejected async listeners surface here; without it they would end the process.
+  client.on(Events.Error, (error) => log.error({ err: error }, 'chat error'))
+  client.on(Events.ShardDisconnect, (event, id) => dieFor(`Discord closed shard ${id} for good (code ${event.code})`))
+  client.on(Events.ShardReconnecting, (id) => {
+    trouble = `chat shard ${id} is reconnecting`
+    parts.shardsUp(upShards())
+  })
+  const up = (): void => {
+    if (fatal) return
+    trouble = undefined
+    parts.shardsUp(upShards())
+  }
+  client.on(Events.ShardReady, up)
+  client.on(Events.ShardResume, up)
+  client.ws.on(GatewayDispatchEvents.InteractionCreate, (interaction: APIInteraction) => {
+    take(interaction).catch((error: unknown) => log.error({ err: error }, 'an interaction failed'))
+  })
+  client.once(Events.ClientReady, ({ application }) => {
+    const { words } = languageFor(undefined, desk.locale)
+    register(client.rest, settings.applicationId ?? application.id, buildCommands(topics, words)).then(
+      (plan) => log.info({ ...plan }, 'chat commands are registered'),
+      (error: unknown) => log.error({ err: error }, 'chat commands could not be registered'),
+    )
+  })
+
+  // Discord allows few logins a day: wait longer after each that failed, and none after one that cannot succeed.
+  const login = async (wait: number): Promise<void> => {
+    try {
+      await client.login(settings.token)
+    } catch (error) {
+      if (closed || fatal) return
+      if (isFatalLogin(error)) return dieFor('Discord does not accept the token, the shards or the intents')
+      trouble = 'Discord cannot be reached'
+      log.warn({ err: error, waitMs: wait }, 'chat login failed; trying again later')
+      retry = setTimeout(() => void login(Math.min(wait * 2, LONGEST_RETRY_MS)), wait)
+      retry.unref()
+    }
+  }
+  void login(FIRST_RETRY_MS)
+
+  return {
+    trouble: () => trouble,
+    close: async () => {
+      closed = true
+      clearTimeout(retry)
+      await client.destroy()
+      await limits.close()
+    },
+  }
+}

@@ -1,0 +1,42 @@
+// Interaction JSON to a question: which topic, which offer, and the options as they were typed. Nothing of Discord's beyond JSON.
+import {
+  type APIApplicationCommandInteractionDataOption,
+  type APIChatInputApplicationCommandInteraction,
+  ApplicationCommandOptionType,
+} from 'discord.js'
+import type { Topic } from '../../../commands/topic.ts'
+import type { RawInputs } from '../../desk/read.ts'
+import type { QuestionName } from '../../questions/index.ts'
+
+export interface ChatAsk {
+  readonly question: QuestionName
+  readonly raw: RawInputs
+}
+
+type Options = readonly APIApplicationCommandInteractionDataOption[]
+
+// Options come as texts; should a number or a truth come in their place it is handed on as it is, and told as a fault.
+const rawOf = (options: Options): Record<string, unknown> => {
+  const raw: Record<string, unknown> = Object.create(null)
+  for (const option of options) if ('value' in option) raw[option.name] = option.value
+  return raw
+}
+
+/** The question of a slash command; undefined where the command or its part is not (or no longer) ours. */
+export const readCommand = (
+  data: APIChatInputApplicationCommandInteraction['data'],
+  topics: readonly Topic[],
+): ChatAsk | undefined => {
+  const topic = topics.find(({ name }) => name === data.name)
+  if (!topic) return undefined
+  const options = data.options ?? []
+  if (topic.shape === 'alone') return { question: topic.question, raw: rawOf(options) }
+  if (topic.shape === 'find') {
+    const { find, ...raw } = rawOf(options)
+    const offer = find === undefined ? topic.offers[0] : topic.offers.find(({ word }) => word === find)
+    return offer && { question: offer.question, raw }
+  }
+  const part = options.find(({ type }) => type === ApplicationCommandOptionType.Subcommand)
+  const offer = topic.offers.find(({ word }) => word === part?.name)
+  return offer && { question: offer.question, raw: rawOf((part && 'options' in part ? part.options : []) ?? []) }
+}

@@ -1,0 +1,93 @@
+// Answer document to a Discord message: laid out within its limits; what does not fit goes into a file, whole. Pure.
+import { type APIEmbed, type APIInteractionResponseCallbackData, MessageFlags } from 'discord.js'
+import type { Answer } from '../../questions/answer.ts'
+import type { QuestionName } from '../../questions/index.ts'
+import type { Words } from '../../words/index.ts'
+import { headlineOf, type Section, sectionsOf } from '../wording.ts'
+
+export interface ChatReply {
+  readonly data: APIInteractionResponseCallbackData
+  readonly files: ReadonlyArray<{ readonly name: string; readonly data: Buffer }>
+}
+
+const FIELD = 1024
+const DESCRIPTION = 4096
+const EMBED = 5800 // of 6000, with room for the line that points to the file
+const colours: Readonly<Record<Answer['status'], number>> = {
+  answered: 0x1d7a6b,
+  incomplete: 0xb07a1a,
+  refused: 0xa23b4a,
+}
+
+/** Texts that came from people are shown as they were typed: no markup, no mentions, no links of theirs come alive. */
+export const escapeChat = (text: string): string => text.replace(/([\\`*_~|>[\]()<@#])/g, '\\$1')
+
+const bullet = (line: string): string => (line.startsWith('  ') ? `- ${line.trim()}` : line)
+
+const field = ({ title, lines }: Section): { name: string; value: string; cut: boolean } => {
+  const kept: string[] = []
+  let length = 0
+  for (const line of lines.map((one) => bullet(escapeChat(one)))) {
+    if (length + line.length + 1 > FIELD) break
+    kept.push(line)
+    length += line.length + 1
+  }
+  const value = kept.length > 0 ? kept.join('\n') : `${escapeChat(lines[0] ?? '').slice(0, FIELD - 1)}…`
+  return { name: title, value, cut: kept.length < lines.length }
+}
+
+const plainText = (answer: Answer, sections: readonly Section[]): string =>
+  [
+    headlineOf(answer),
+    ...sections.flatMap(({ title, lines }) => ['', title, ...lines.map((line) => `  ${line}`)]),
+  ].join('\n')
+
+const layOut = (answer: Answer, words: Words): { embed: APIEmbed; whole: string | undefined } => {
+  const sections = sectionsOf(answer, words)
+  const title = answer.question === null ? '' : words.questions[answer.question as QuestionName]
+  const description = `**${escapeChat(headlineOf(answer))}**`.slice(0, DESCRIPTION)
+  let left = EMBED - title.length - description.length
+  let cut = false
+  const fields: Array<{ name: string; value: string }> = []
+  for (const section of sections) {
+    const { name, value, cut: short } = field(section)
+    cut ||= short
+    if (name.length + value.length > left) {
+      cut = true
+      continue
+    }
+    left -= name.length + value.length
+    fields.push({ name, value })
+  }
+  const embed: APIEmbed = {
+    title,
+    description,
+    color: colours[answer.status],
+    fields,
+    ...(cut ? { footer: { text: words.faces['whole-answer'] } } : {}),
+  }
+  return { embed, whole: cut ? plainText(answer, sections) : undefined }
+}
+
+/** Faults and gaps are told to the asker alone; an answer to everybody who was there. */
+export const renderReply = (answer: Answer, words: Words): ChatReply => {
+  const { embed, whole } = layOut(answer, words)
+  const name = 'armlength-answer.txt'
+  return {
+    data: {
+      embeds: [embed],
+      allowed_mentions: { parse: [] },
+      ...(answer.status === 'answered' ? {} : { flags: MessageFlags.Ephemeral }),
+      ...(whole === undefined
+        ? {}
+        : { attachments: [{ id: 0, filename: name, description: headlineOf(answer).slice(0, 1024) }] }),
+    },
+    files: whole === undefined ? [] : [{ name, data: Buffer.from(whole, 'utf8') }],
+  }
+}
+
+/** One calm line, to the asker alone. */
+export const privateLine = (text: string): ChatReply => ({
+  data: { content: text.slice(0, 2000), allowed_mentions: { parse: [] }, flags: MessageFlags.Ephemeral },
+  files: [],
+})

@@ -1,0 +1,160 @@
+// The question routes: the catalogue, and one address for each question, by GET or POST, that gives the Answer document.
+import { createHash } from 'node:crypto'
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import { z } from 'zod'
+import { topics } from '../../../../commands/index.ts'
+import { offersOf } from '../../../../commands/topic.ts'
+import type { Desk } from '../../../desk/desk.ts'
+import type { RawInputs } from '../../../desk/read.ts'
+import { answerSchema } from '../../../questions/answer.ts'
+import { isQuestionName, type QuestionName, questionNames, questions } from '../../../questions/index.ts'
+import { dataVersion, engineVersion } from '../../../tables/version.ts'
+import { languageFor, type Words } from '../../../words/index.ts'
+import { problem, refusedProblem, refusedSchema, sendProblem } from '../problem.ts'
+
+const inputSchema = z.object({
+  name: z.string(),
+  kind: z.string(),
+  needed: z.boolean(),
+  most: z.number().int(),
+  choices: z.array(z.string()).optional(),
+  example: z.string(),
+  label: z.string(),
+  ask: z.string(),
+  measure: z.string(),
+})
+const catalogueSchema = z
+  .object({
+    questions: z.array(
+      z.object({
+        name: z.string(),
+        topic: z.string(),
+        title: z.string(),
+        href: z.string(),
+        inputs: z.array(inputSchema),
+        oneOf: z.array(z.array(z.string())),
+        results: z.array(z.string()),
+      }),
+    ),
+    versions: z.object({ engine: z.string(), data: z.string() }),
+  })
+  .meta({ id: 'Catalogue' })
+
+const catalogue = (words: Words, system: 'metric' | 'inch'): z.infer<typeof catalogueSchema> => ({
+  questions: topics.flatMap((topic) =>
+    offersOf(topic).map((name) => ({
+      name,
+      topic: topic.name,
+      title: words.questions[name],
+      href: `/v1/questions/${name}`,
+      inputs: Object.entries(questions[name].inputs).map(([input, { kind, needed, most, choices, example }]) => ({
+        name: input,
+        kind,
+        needed,
+        most,
+        ...(choices ? { choices: [...choices] } : {}),
+        example: example[system],
+        ...words.inputs[input as keyof Words['inputs']],
+      })),
+      oneOf: questions[name].oneOf.map((group) => [...group]),
+      results: [...questions[name].results],
+    })),
+  ),
+  versions: { engine: engineVersion, data: dataVersion },
+})
+
+// Documents a question's inputs for OpenAPI. Nothing is validated or changed by it: the desk reads every text itself.
+const inputsSchema = (name: QuestionName, words: Words, body: boolean) => {
+  const { inputs } = questions[name]
+  const shape = Object.entries(inputs).map(([input, { most, choices, example }]) => {
+    const { ask, measure } = words.inputs[input as keyof Words['inputs']]
+    const text = z.string().meta({
+      description: `${ask}. ${measure}`,
+      example: example.metric,
+      ...(choices ? { examples: [...choices] } : {}),
+    })
+    const value = most > 1 ? (body ? z.union([text, z.array(text)]) : z.array(text)) : text
+    return [input, value.optional()]
+  })
+  return z.object(Object.fromEntries(shape))
+}
+
+const send = (
+  desk: Desk,
+  name: QuestionName,
+  raw: unknown,
+  request: FastifyRequest,
+  reply: FastifyReply,
+): FastifyReply => {
+  const answer = desk.ask(name, raw, { door: 'http', locale: request.headers['accept-language'] })
+  if (answer.status !== 'refused') return reply.send(answer)
+  return sendProblem(reply.removeHeader('etag'), refusedProblem(answer))
+}
+
+/** The same for the same inputs, language and versions: what a cache may compare. */
+const tagOf = (desk: Desk, name: QuestionName, raw: RawInputs, accepted: string | undefined): string => {
+  const { locale } = languageFor(accepted, desk.locale)
+  const key = JSON.stringify([name, raw, locale, desk.system, engineVersion, dataVersion])
+  return `"${createHash('sha256').update(key).digest('base64url').slice(0, 27)}"`
+}
+
+const wantsOther = (header: string | undefined, tag: string): boolean =>
+  header === undefined || !header.split(',').some((one) => one.trim().replace(/^W\//, '') === tag || one.trim() === '*')
+
+export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
+  const { words } = languageFor(undefined, desk.locale)
+  const untouched = () => (data: unknown) => ({ value: data })
+
+  app.get(
+    '/v1/questions',
+    { schema: { summary: 'Every question with its inputs', tags: ['questions'], response: { 200: catalogueSchema } } },
+    (request, reply) => {
+      const { words: spoken } = languageFor(request.headers['accept-language'], desk.locale)
+      reply.header('cache-control', 'public, max-age=60').header('vary', 'accept-language')
+      return catalogue(spoken, desk.system)
+    },
+  )
+
+  for (const name of questionNames) {
+    const url = `/v1/questions/${name}`
+    const about = {
+      tags: ['questions'],
+      summary: words.questions[name],
+      response: {
+        200: {
+          description: 'Answered, or incomplete: what is missing is asked back',
+          content: { 'application/json': { schema: answerSchema } },
+        },
+        422: {
+          description: 'Refused: every fault at once',
+          content: { 'application/problem+json': { schema: refusedSchema } },
+        },
+      },
+    }
+    app.get(
+      url,
+      { schema: { ...about, querystring: inputsSchema(name, words, false) }, validatorCompiler: untouched },
+      (request, reply) => {
+        const raw = request.query as RawInputs
+        const tag = tagOf(desk, name, raw, request.headers['accept-language'])
+        reply.header('etag', tag).header('cache-control', 'public, max-age=60').header('vary', 'accept-language')
+        if (!wantsOther(request.headers['if-none-match'], tag)) return (reply as FastifyReply).code(304).send()
+        return send(desk, name, raw, request, reply)
+      },
+    )
+    app.post(
+      url,
+      { schema: { ...about, body: inputsSchema(name, words, true) }, validatorCompiler: untouched },
+      (request, reply) => {
+        reply.header('cache-control', 'no-store')
+        return send(desk, name, request.body, request, reply)
+      },
+    )
+  }
+
+  app.all('/v1/questions/:name', { schema: { hide: true } }, (request, reply) => {
+    const { name } = request.params as { name: string }
+    const known = isQuestionName(name) ? 'It is asked by GET or POST.' : `There are: ${questionNames.join(', ')}.`
+    return sendProblem(reply, problem('unknown-question', known))
+  })
+}

@@ -1,0 +1,65 @@
+// RFC 9457 problem documents: every error that HTTP gives, whatever went wrong. One table of types and statuses.
+import type { FastifyReply } from 'fastify'
+import { z } from 'zod'
+import { type Answer, answerSchema, faultSchema, missingSchema } from '../../questions/answer.ts'
+
+export const problems = {
+  refused: { status: 422, title: 'The question cannot be worked out as it stands' },
+  'not-readable': { status: 400, title: 'The request cannot be read' },
+  'unknown-question': { status: 404, title: 'There is no such question' },
+  'not-found': { status: 404, title: 'There is nothing at this address' },
+  'too-large': { status: 413, title: 'The request is too large' },
+  'not-json': { status: 415, title: 'Only application/json is read' },
+  'too-many': { status: 429, title: 'Too many requests' },
+  outage: { status: 500, title: 'Something here failed, not your question' },
+} as const
+export type ProblemName = keyof typeof problems
+
+const problemSchema = z.object({
+  type: z.string(),
+  title: z.string(),
+  status: z.number().int(),
+  detail: z.string(),
+  instance: z.string().optional(),
+})
+
+export const refusedSchema = problemSchema
+  .extend({ faults: z.array(faultSchema), missing: z.array(missingSchema), answer: answerSchema })
+  .meta({ id: 'Refused' })
+
+export interface Problem {
+  readonly type: string
+  readonly title: string
+  readonly status: number
+  readonly detail: string
+  readonly instance?: string
+}
+
+export const PROBLEM_TYPE = 'application/problem+json; charset=utf-8'
+
+export const problem = (name: ProblemName, detail: string, instance?: string): Problem => ({
+  type: `urn:armlength:problem:${name}`,
+  title: problems[name].title,
+  status: problems[name].status,
+  detail,
+  ...(instance === undefined ? {} : { instance }),
+})
+
+/** Sends a problem; its bytes are made by JSON.stringify alone, so that nothing can go wrong on the way out. */
+export const sendProblem = (
+  reply: FastifyReply,
+  document: Problem | (Problem & Record<string, unknown>),
+): FastifyReply =>
+  reply
+    .code(document.status)
+    .header('content-type', PROBLEM_TYPE)
+    .header('cache-control', 'no-store')
+    .serializer((body: unknown) => JSON.stringify(body))
+    .send(document)
+
+export const refusedProblem = (answer: Answer): Problem & Record<string, unknown> => ({
+  ...problem('refused', answer.headline),
+  faults: answer.faults,
+  missing: answer.missing,
+  answer,
+})

@@ -1,0 +1,160 @@
+// The HTTP door, ready but not listening: routes, limits, headers, and a problem document for everything that goes wrong.
+import { createHash, randomUUID } from 'node:crypto'
+import helmet from '@fastify/helmet'
+import rateLimit from '@fastify/rate-limit'
+import swagger from '@fastify/swagger'
+import Fastify, { type FastifyError, type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify'
+import { jsonSchemaTransform, jsonSchemaTransformObject, serializerCompiler } from 'fastify-type-provider-zod'
+import type { Desk } from '../../desk/desk.ts'
+import { engineVersion } from '../../tables/version.ts'
+import { languageFor } from '../../words/index.ts'
+import { type HealthParts, healthRoutes } from './api/health.ts'
+import { questionRoutes } from './api/questions.ts'
+import { readBody } from './body.ts'
+import { pageStyle, startPage } from './kiosk/start-page.ts'
+import { problem, sendProblem } from './problem.ts'
+
+export interface HttpParts extends HealthParts {
+  readonly desk: Desk
+  readonly shop: string
+  readonly trustProxy: boolean | string[]
+  /** Requests that one address may make in a second before it is told to wait. */
+  readonly mostASecond: number
+  readonly seen?: (route: string, status: number, seconds: number) => void
+  /** Told of outages and bugs, with the reference that the asker was given. */
+  readonly failed: (reference: string, error: unknown) => void
+}
+
+const BODY_LIMIT = 16 * 1024
+const NOT_FOUND = 'The questions are listed at /v1/questions.'
+const REQUEST_TIMEOUT_MS = 10_000
+
+const styleHash = `'sha256-${createHash('sha256').update(pageStyle).digest('base64')}'`
+
+const clientProblem = (error: FastifyError, reply: FastifyReply): FastifyReply => {
+  if (error.statusCode === 413) return sendProblem(reply, problem('too-large', `At most ${BODY_LIMIT} bytes are read.`))
+  if (error.statusCode === 415) return sendProblem(reply, problem('not-json', 'Send the inputs as application/json.'))
+  if (error.statusCode === 429) return sendProblem(reply, problem('too-many', 'Wait a second and ask again.'))
+  return sendProblem(
+    reply,
+    problem('not-readable', 'The request is not what HTTP and JSON allow; look at its address and its body.'),
+  )
+}
+
+const handleErrors = (app: FastifyInstance, failed: HttpParts['failed']): void => {
+  app.setErrorHandler((error: FastifyError, _request, reply) => {
+    const status = error.statusCode ?? (error instanceof SyntaxError ? 400 : 500)
+    if (status >= 400 && status < 500) return clientProblem(error, reply)
+    const reference = randomUUID()
+    failed(reference, error)
+    return sendProblem(
+      reply,
+      problem('outage', `Try again in a moment; reference ${reference}.`, `urn:uuid:${reference}`),
+    )
+  })
+  app.setNotFoundHandler((_request, reply) => sendProblem(reply, problem('not-found', NOT_FOUND)))
+}
+
+// Every schema comes once as it is written and once as it is read; only what is written is pointed to.
+const withoutInputTwins = <T extends object>(document: T): T => {
+  const schemas = (document as { components?: { schemas?: Record<string, unknown> } }).components?.schemas ?? {}
+  for (const name of Object.keys(schemas)) if (name.endsWith('Input')) delete schemas[name]
+  return document
+}
+
+const describe = async (app: FastifyInstance): Promise<void> => {
+  await app.register(swagger, {
+    openapi: {
+      openapi: '3.1.0',
+      info: {
+        title: 'Armlength',
+        version: engineVersion,
+        description:
+          'Torque questions in, worked answers out. Inputs are texts with their units; nothing is coerced, nothing is dropped.',
+        license: { name: 'MIT', identifier: 'MIT' },
+      },
+    },
+    transform: jsonSchemaTransform,
+    transformObject: (document) => withoutInputTwins(jsonSchemaTransformObject(document)),
+  })
+}
+
+/** Builds the door around a desk. It listens nowhere until told to. */
+export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
+  const app = Fastify({
+    logger: false,
+    bodyLimit: BODY_LIMIT,
+    requestTimeout: REQUEST_TIMEOUT_MS,
+    trustProxy: parts.trustProxy,
+    routerOptions: { maxParamLength: 64 },
+    // What cannot be read at all (a broken percent sign in the address) gets a problem document as well.
+    frameworkErrors: (error, _request, reply) => {
+      const endless = (error as FastifyError).code === 'FST_ERR_MAX_PARAM_LENGTH'
+      if (endless) sendProblem(reply as unknown as FastifyReply, problem('not-found', NOT_FOUND))
+      else clientProblem(error, reply as unknown as FastifyReply)
+    },
+  })
+  app.setSerializerCompiler(serializerCompiler)
+  app.removeContentTypeParser(['application/json', 'text/plain'])
+  app.addContentTypeParser(
+    'application/json',
+    { parseAs: 'string' },
+    (_request: FastifyRequest, text: string | Buffer, done: (error: Error | null, body?: unknown) => void) => {
+      try {
+        done(null, readBody(text.toString()))
+      } catch (error) {
+        done(Object.assign(error as Error, { statusCode: 400 }))
+      }
+    },
+  )
+  handleErrors(app, parts.failed)
+  await describe(app)
+  await app.register(helmet, {
+    // Plain http on a shop network: no upgrade to https is asked for, which would break it.
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: {
+        defaultSrc: ["'none'"],
+        styleSrc: [styleHash],
+        baseUri: ["'none'"],
+        formAction: ["'self'"],
+        frameAncestors: ["'none'"],
+      },
+    },
+    strictTransportSecurity: false,
+    crossOriginOpenerPolicy: false,
+    originAgentCluster: false,
+  })
+  await app.register(rateLimit, {
+    global: true,
+    max: parts.mostASecond,
+    timeWindow: 1000,
+    enableDraftSpec: true,
+    cache: 10_000,
+  })
+  const { seen } = parts
+  if (seen) {
+    app.addHook('onResponse', async (request, reply) => {
+      seen(request.routeOptions.url ?? 'none', reply.statusCode, reply.elapsedTime / 1000)
+    })
+  }
+  questionRoutes(app, parts.desk)
+  healthRoutes(app, parts)
+  app.get('/', { schema: { hide: true } }, (request, reply) => {
+    const { words, locale } = languageFor(request.headers['accept-language'], parts.desk.locale)
+    reply
+      .header('content-type', 'text/html; charset=utf-8')
+      .header('cache-control', 'no-cache')
+      .header('vary', 'accept-language')
+    return startPage(words, parts.shop, locale, parts.desk.system)
+  })
+  app.get('/openapi.json', { schema: { hide: true } }, (_request, reply) => {
+    reply
+      .header('content-type', 'application/json; charset=utf-8')
+      .header('cache-control', 'public, max-age=60')
+      .serializer((body: unknown) => JSON.stringify(body))
+    return app.swagger()
+  })
+  await app.ready()
+  return app
+}

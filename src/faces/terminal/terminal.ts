@@ -1,0 +1,104 @@
+// The terminal door: arguments in, lines and an exit code out. Knows the desk and how lines are laid out, nothing of processes.
+
+import { topics } from '../../../commands/index.ts'
+import { offersOf } from '../../../commands/topic.ts'
+import type { Desk } from '../../desk/desk.ts'
+import type { Answer } from '../../questions/answer.ts'
+import { isQuestionName, type QuestionName, questions } from '../../questions/index.ts'
+import { languageFor, type Words } from '../../words/index.ts'
+import { headlineOf, sectionsOf } from '../wording.ts'
+
+export interface TerminalIo {
+  readonly out: (line: string) => void
+  readonly err: (line: string) => void
+}
+
+/** 1 (an outage or a bug) is the process's to give. */
+export const exitCodes = { answered: 0, refused: 2, incomplete: 3, usage: 64 } as const
+
+const usage = (words: Words): string[] => [
+  'npm run ask -- <question> input="value" …',
+  '',
+  '  npm run ask -- adapter-setting torque="120 N·m" lever="380 mm" adapter="45 mm@30"',
+  '  npm run ask -- adapter-setting --help    the inputs of a question',
+  '  --json                                   the answer document',
+  '',
+  ...topics.flatMap((topic) => offersOf(topic).map((name) => `  ${name.padEnd(17)} ${words.questions[name]}`)),
+]
+
+const inputsOf = (name: QuestionName, words: Words, system: 'metric' | 'inch'): string[] => {
+  const question = questions[name]
+  const lines = Object.entries(question.inputs).map(([input, spec]) => {
+    const { ask } = words.inputs[input as keyof Words['inputs']]
+    const needed = spec.needed || question.oneOf.some(([first]) => first === input) ? '*' : ' '
+    const choices = spec.choices ? ` (${spec.choices.join(' | ')})` : ''
+    return `  ${needed} ${`${input}="${spec.example[system]}"`.padEnd(34)} ${ask}${choices}`
+  })
+  return [`${name}: ${words.questions[name]}`, ...lines]
+}
+
+const layOut = (answer: Answer, words: Words): string[] => {
+  const sections = sectionsOf(answer, words).flatMap(({ title, lines }) => [
+    '',
+    title,
+    ...lines.map((line) => `  ${line}`),
+  ])
+  return [headlineOf(answer), ...sections]
+}
+
+interface Parsed {
+  readonly raw: Record<string, string | string[]>
+  readonly json: boolean
+  readonly help: boolean
+  readonly stray: readonly string[]
+}
+
+const parseArguments = (argv: readonly string[]): Parsed => {
+  const raw: Record<string, string | string[]> = Object.create(null)
+  const stray: string[] = []
+  for (const word of argv.filter((one) => !flags.includes(one))) {
+    const at = word.indexOf('=')
+    if (at <= 0 || word.startsWith('-')) {
+      stray.push(word)
+      continue
+    }
+    const name = word.slice(0, at)
+    const value = word.slice(at + 1)
+    const before = raw[name]
+    raw[name] = before === undefined ? value : [...(typeof before === 'string' ? [before] : before), value]
+  }
+  return { raw, stray, json: argv.includes('--json'), help: argv.includes('--help') }
+}
+
+const flags: readonly string[] = ['--json', '--help']
+
+/** Answers one question; returns 0 answered, 2 refused, 3 incomplete, 64 usage. */
+export const runTerminal = (argv: readonly string[], desk: Desk, io: TerminalIo): number => {
+  const { words } = languageFor(undefined, desk.locale)
+  const [name, ...rest] = argv
+  if (name === undefined || name === '--help') {
+    for (const line of usage(words)) (name === undefined ? io.err : io.out)(line)
+    return name === undefined ? exitCodes.usage : 0
+  }
+  if (!isQuestionName(name)) {
+    for (const line of [`No question is called “${name}”.`, '', ...usage(words)]) io.err(line)
+    return exitCodes.usage
+  }
+  const { raw, stray, json, help } = parseArguments(rest)
+  if (help) {
+    for (const line of inputsOf(name, words, desk.system)) io.out(line)
+    return 0
+  }
+  if (stray.length > 0) {
+    for (const line of [
+      `Not an input: ${stray.join(' ')}. Write input="value".`,
+      '',
+      ...inputsOf(name, words, desk.system),
+    ])
+      io.err(line)
+    return exitCodes.usage
+  }
+  const answer = desk.ask(name, raw, { door: 'terminal' })
+  for (const line of json ? [JSON.stringify(answer, null, 2)] : layOut(answer, words)) io.out(line)
+  return exitCodes[answer.status]
+}

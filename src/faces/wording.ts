@@ -1,0 +1,112 @@
+// Answer document to lines that any door can lay out: what stands under what, in which order. No markup of any door.
+import type { Answer, ShownGiven, ShownResult } from '../questions/answer.ts'
+import type { Words } from '../words/index.ts'
+
+export type SectionName =
+  | 'missing'
+  | 'faults'
+  | 'results'
+  | 'cautions'
+  | 'given'
+  | 'working'
+  | 'ladder'
+  | 'pointers'
+  | 'sources'
+
+export interface Section {
+  readonly name: SectionName
+  readonly title: string
+  readonly lines: readonly string[]
+}
+
+const label = (words: Words, input: string): string =>
+  (words.inputs as Readonly<Record<string, { label: string } | undefined>>)[input]?.label ?? input
+
+const resultLabel = (words: Words, name: string): string =>
+  (words.results as Readonly<Record<string, string | undefined>>)[name] ?? name
+
+const alsoText = (also: ReadonlyArray<{ text: string }> | undefined): string =>
+  also && also.length > 0 ? ` = ${also.map(({ text }) => text).join(' = ')}` : ''
+
+type CellShown = { text: string; span?: string | undefined; also?: ReadonlyArray<{ text: string }> | undefined }
+
+const cellText = (cell: CellShown, withAlso: boolean): string =>
+  `${cell.text}${cell.span ? ` (${cell.span})` : ''}${withAlso ? alsoText(cell.also) : ''}`
+
+const isCell = (result: ShownResult): result is Extract<ShownResult, { text: string }> =>
+  !Array.isArray(result) && typeof (result as { text?: unknown }).text === 'string'
+
+const rowText = (words: Words, row: Readonly<Record<string, CellShown>>): string =>
+  Object.entries(row)
+    .map(([name, cell]) => `${resultLabel(words, name)} ${cellText(cell, false)}`)
+    .join(' · ')
+
+const resultLines = (words: Words, name: string, result: ShownResult, withAlso: boolean): string[] => {
+  const title = resultLabel(words, name)
+  if (Array.isArray(result))
+    return [`${title}:`, ...result.map((row) => `  ${rowText(words, row as Record<string, CellShown>)}`)]
+  if (isCell(result)) return [`${title}: ${cellText(result, withAlso)}`]
+  return [`${title}: ${rowText(words, result as Record<string, CellShown>)}`]
+}
+
+/** One line of what went in: what, how it was read, in the other system, and where it is from. */
+export const givenLine = (words: Words, given: ShownGiven): string => {
+  const place = given.index === undefined ? '' : ` ${given.index + 1}`
+  const from = given.from === 'asked' ? '' : ` (${words.faces[given.from]})`
+  return `${label(words, given.input)}${place}: ${given.text}${alsoText(given.also.slice(0, 1))}${from}`
+}
+
+// What people typed is shown as they typed it, but for what would move a cursor or turn the reading direction.
+const visible = (text: string): string => text.replace(/[\p{Cc}\p{Bidi_Control}]+/gu, ' ')
+
+const stepLine = (step: Answer['steps'][number]): string =>
+  `${step.say}. ${step.formula}: ${step.numbers} → ${stepValue(step)}`
+
+// A step's value is shown by the same rounding as all else; the document carries it unrounded.
+const stepValue = ({ shown }: Answer['steps'][number]): string => shown
+
+const ladderLines = (words: Words, ladder: NonNullable<Answer['ladder']>): string[] => {
+  const by = label(words, ladder.by)
+  return ladder.rows.map(({ at, results }) => {
+    const first = Object.entries(results).find(([, result]) => isCell(result))
+    const text = first ? `${resultLabel(words, first[0])} ${cellText(first[1] as CellShown, false)}` : ''
+    return `${by} ${at.text}: ${text}`
+  })
+}
+
+const sourceLine = (words: Words, { title, where, standing }: Answer['sources'][number]): string =>
+  `${title}, ${where} (${words.standings[standing]})`
+
+/** The headline; where it quotes what was typed it is made visible too. */
+export const headlineOf = (answer: Answer): string => visible(answer.headline)
+
+/** The sections that hold something, in the order in which they are read: what to act on first. */
+export const sectionsOf = (answer: Answer, words: Words): readonly Section[] => {
+  const lines: Readonly<Record<SectionName, readonly string[]>> = {
+    faults: answer.faults.map(({ input, got, allowed, hint }) =>
+      visible(`${input}: ${words.faces.got} “${got}”, ${words.faces.allowed} ${allowed}. ${hint}`),
+    ),
+    missing: answer.missing.map(({ input, ask, measure }) => `${input}: ${ask}. ${measure}`),
+    results: Object.entries(answer.results).flatMap(([name, result]) => resultLines(words, name, result, true)),
+    ladder: answer.ladder ? ladderLines(words, answer.ladder) : [],
+    cautions: answer.cautions.map(({ text }) => text),
+    given: answer.given.map((given) => givenLine(words, given)),
+    working: answer.steps.map(stepLine),
+    pointers: answer.pointers.map(({ text, url }) => (url ? `${text} ${url}` : text)),
+    sources: answer.sources.map((source) => sourceLine(words, source)),
+  }
+  const order: readonly SectionName[] = [
+    'faults',
+    'missing',
+    'results',
+    'ladder',
+    'cautions',
+    'given',
+    'working',
+    'pointers',
+    'sources',
+  ]
+  return order
+    .filter((name) => lines[name].length > 0)
+    .map((name) => ({ name, title: words.faces[name], lines: lines[name] }))
+}

@@ -1,0 +1,82 @@
+// The composition root: reads the environment, wires the doors to one desk, listens, and closes with grace.
+import { randomUUID } from 'node:crypto'
+import closeWithGrace from 'close-with-grace'
+import { topics } from '../commands/index.ts'
+import { loadSettings, type Settings } from './config.ts'
+import { createDesk, type Desk } from './desk/desk.ts'
+import type { Chat, ChatSettings } from './faces/chat/gateway.ts'
+import { engineVersion } from './tables/version.ts'
+
+const line = (text: string): void => void process.stdout.write(`${text}\n`)
+const complain = (text: string): void => void process.stderr.write(`${text}\n`)
+
+const deskOf = ({ UNITS: system, LOCALE: locale }: Settings): Desk => createDesk({ system, locale })
+
+const chatSettings = (settings: Settings): ChatSettings | undefined => {
+  const { DISCORD_TOKEN: token, DISCORD_APPLICATION_ID: applicationId } = settings
+  return token === undefined
+    ? undefined
+    : { token, applicationId, apiUrl: settings.DISCORD_API_URL, shards: settings.DISCORD_SHARDS }
+}
+
+const serve = async (settings: Settings): Promise<void> => {
+  const { pino } = await import('pino')
+  const { createCounters } = await import('./counters.ts')
+  const { buildHttp } = await import('./faces/http/server.ts')
+  const log = pino({ level: settings.LOG_LEVEL }, pino.destination(2))
+  const counters = createCounters({ process: true })
+  const desk = createDesk({ system: settings.UNITS, locale: settings.LOCALE, record: counters.asked })
+  const forChat = chatSettings(settings)
+  let chat: Chat | undefined
+  const trouble = (): string | undefined => forChat && (chat ? chat.trouble() : 'chat is starting')
+  const http = await buildHttp({
+    desk,
+    shop: settings.SHOP_NAME,
+    trustProxy: settings.TRUST_PROXY,
+    mostASecond: 1000,
+    seen: counters.http,
+    failed: (reference, error) => log.error({ err: error, reference }, 'an HTTP answer failed'),
+    readiness: () =>
+      trouble() === undefined ? { status: 'ok', reasons: [] } : { status: 'degraded', reasons: [String(trouble())] },
+    metrics: async () => ({ type: counters.registry.contentType, text: await counters.registry.metrics() }),
+  })
+  const address = await http.listen({ host: settings.HOST, port: settings.PORT })
+  closeWithGrace({ delay: 8000, logger: false }, async ({ err }) => {
+    if (err) log.fatal({ err }, 'closing after a bug')
+    await Promise.all([http.close(), chat?.close()])
+  })
+  if (forChat) {
+    const { openChat } = await import('./faces/chat/gateway.ts')
+    const { chat: count, shards: shardsUp } = counters
+    chat = openChat({ settings: forChat, desk, topics, now: Date.now, reference: randomUUID, count, shardsUp, log })
+  }
+  line(`Armlength ${engineVersion}: HTTP open at ${address}; chat ${forChat ? 'on' : 'off (DISCORD_TOKEN is not set)'}`)
+}
+
+const register = async (settings: Settings): Promise<void> => {
+  const forChat = chatSettings(settings)
+  if (!forChat) throw new Error('DISCORD_TOKEN is not set: there is no bot to register commands for')
+  const { registerCommands } = await import('./faces/chat/gateway.ts')
+  const { add, change, remove } = await registerCommands(forChat, topics, deskOf(settings))
+  line(`added: ${add.join(' ') || '-'}; changed: ${change.join(' ') || '-'}; removed: ${remove.join(' ') || '-'}`)
+}
+
+const ask = async (settings: Settings, argv: readonly string[]): Promise<void> => {
+  const { runTerminal } = await import('./faces/terminal/terminal.ts')
+  process.exitCode = runTerminal(argv, deskOf(settings), { out: line, err: complain })
+}
+
+const [verb = 'serve', ...argv] = process.argv.slice(2)
+const verbs: Readonly<Record<string, (settings: Settings) => Promise<void>>> = {
+  serve,
+  register,
+  ask: (settings) => ask(settings, argv),
+}
+try {
+  const run = verbs[verb]
+  if (!run) throw new Error(`there is no verb “${verb}”; there are: ${Object.keys(verbs).join(', ')}`)
+  await run(loadSettings(process.env))
+} catch (error) {
+  complain(`Armlength could not start: ${(error as Error).message}`)
+  process.exitCode = 1
+}

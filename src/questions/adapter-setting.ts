@@ -1,0 +1,201 @@
+// adapter-setting: what to dial so that the fastener gets the asked torque through one to four adapters.
+import { type Fault, fault } from '../core/fault.ts'
+import { fromSi, type Quantity, quantity, si, type Target, tidy } from '../core/quantity.ts'
+import { echoQuantity, writeQuantity } from '../core/quantity-text.ts'
+import { units } from '../core/unit.ts'
+import { effectiveLever, factor, settingFor, torqueAt } from '../mechanics/lever.ts'
+import { wrenchTypes } from '../mechanics/pivot-range.ts'
+import { citations } from '../tables/citation.ts'
+import { directions, marks, type SettingAsked } from './adapter-setting-rows.ts'
+import { angle, length, percent, targetTorque, torque } from './input.ts'
+import { adapters } from './input-lists.ts'
+import { choice } from './input-words.ts'
+import { type Caution, caution, type Outcome, put, type Related, result, type Step, step } from './outcome.ts'
+import { type Phrase, phrase } from './phrase.ts'
+import { defineQuestion, type ResultUnits } from './question.ts'
+import { checkReach, handAway, leverOf, pivotOf, reachSteps, writeAdapter } from './reach.ts'
+import { rangeCautions, reachCautions } from './reach-cautions.ts'
+import { assumptions, doubtOf, doubtStep, toleranceOf } from './reach-doubt.ts'
+
+const inputs = {
+  torque: targetTorque({ needed: true }),
+  lever: length({ needed: true }),
+  adapter: adapters({ needed: true }),
+  angle: angle(),
+  hand: length({ example: { metric: '330 mm', inch: '13 in' } }),
+  pivot: length({ zero: true, example: { metric: '20 mm', inch: '3/4 in' } }),
+  'wrench-type': choice({ of: wrenchTypes }),
+  tolerance: percent({ least: quantity(0.01, units['%']), most: quantity(50, units['%']) }),
+  mark: torque({ example: { metric: '1 N·m', inch: '1 lbf·ft' } }),
+  least: torque({ example: { metric: '40 N·m', inch: '30 lbf·ft' } }),
+  most: torque({ example: { metric: '200 N·m', inch: '150 lbf·ft' } }),
+}
+
+/** Where the setting is told at: the pivot that gives the lowest one, and the setting at the other end. */
+const settings = (given: SettingAsked, T: number) => {
+  const range = pivotOf(given)
+  const ends = [range.low, range.high].map((p) => ({ p, S: settingFor(T, leverOf(given, p)) }))
+  ends.sort((one, other) => one.S - other.S)
+  const [lowest, highest] = ends as [{ p: number; S: number }, { p: number; S: number }]
+  const open = handAway(given) && highest.S > lowest.S * (1 + 1e-12)
+  // At the lever's own mark the pivot has no say; the middle only serves the hand's share of the doubt.
+  const known = handAway(given) ? lowest.p : given.pivot || given['wrench-type'] ? (range.low + range.high) / 2 : 0
+  return { p: known, S: lowest.S, highest: highest.S, open, range }
+}
+
+const related = (given: SettingAsked, setting: Quantity): Related[] => {
+  const known = { torque: writeTarget(given.torque), lever: writeQuantity(given.lever) }
+  const [only, ...more] = given.adapter
+  const links: Related[] = []
+  if (only && more.length === 0) {
+    const now = (only.angle ?? given.angle)?.value ?? 0
+    for (const degrees of [0, 90, 180]) {
+      const back = si(given.hand ?? given.lever) - si(only.length) <= 0
+      if (degrees === Math.abs(now) || (degrees === 180 && back)) continue
+      links.push({
+        question: 'adapter-setting',
+        inputs: { ...known, adapter: writeAdapter({ length: only.length, angle: quantity(degrees, units['°']) }) },
+        label: phrase('related.direction', { angle: quantity(degrees, units['°']) }),
+      })
+    }
+  }
+  links.push({
+    question: 'adapter-reading',
+    inputs: {
+      reading: writeQuantity(tidy(setting)),
+      lever: known.lever,
+      adapter: given.adapter.map((link) =>
+        writeAdapter(link.angle || !given.angle ? link : { ...link, angle: given.angle }),
+      ),
+    },
+    label: phrase('related.reading', { setting }),
+  })
+  return links
+}
+
+const writeTarget = (target: Target): string => {
+  const { low, high, unit } = target
+  return low === undefined || high === undefined
+    ? writeQuantity(target)
+    : `${writeQuantity(quantity(low, unit))} – ${writeQuantity(quantity(high, unit))}`
+}
+
+const headline = (
+  given: SettingAsked,
+  setting: Quantity,
+  ends: { low: Quantity; high: Quantity } | undefined,
+  open: Quantity | undefined,
+  cautions: readonly Caution[],
+): Phrase => {
+  const torque = given.torque
+  if (cautions.some(({ code }) => code === 'beyond-range')) return phrase('adapter-setting.beyond', { setting, torque })
+  if (open) return phrase('adapter-setting.open', { setting, high: open, torque })
+  if (ends) return phrase('adapter-setting.span', { setting, low: ends.low, high: ends.high, torque })
+  const straight = Math.abs(setting.value - torque.value) < Math.abs(torque.value) * 1e-12
+  return straight ? phrase('adapter-setting.same', { setting }) : phrase('adapter-setting.set', { setting, torque })
+}
+
+const settingSteps = (
+  given: SettingAsked,
+  p: number,
+  setting: Quantity,
+  ends: { low: Quantity; high: Quantity } | undefined,
+  open: Quantity | undefined,
+): Step[] => {
+  const ratio = quantity(factor(leverOf(given, p)), units['1'])
+  const steps = [step(phrase('adapter-setting.setting'), 'S = T ÷ (T/S)', put`${given.torque} / ${ratio}`, setting)]
+  if (open)
+    steps.push(step(phrase('adapter-setting.pivot-unknown'), 'S at both ends of p', put`${setting} … ${open}`, open))
+  if (ends) steps.push(step(phrase('adapter-setting.ends'), 'S = T ÷ (T/S)', put`${ends.low} … ${ends.high}`, setting))
+  const l = toleranceOf(given).value / 100
+  steps.push(
+    step(
+      phrase('adapter-setting.tolerance-alone', { tolerance: toleranceOf(given) }),
+      'S (1 ± l)',
+      put`${quantity(setting.value * (1 - l), setting.unit)} … ${quantity(setting.value * (1 + l), setting.unit)}`,
+      setting,
+    ),
+  )
+  return steps
+}
+
+const insideStep = (given: SettingAsked, low: number, high: number): Step[] => {
+  const { torque } = given
+  if (torque.low === undefined || torque.high === undefined) return []
+  const inside = low >= torque.low && high <= torque.high
+  const width = quantity(high - low, torque.unit)
+  return [
+    step(
+      phrase(inside ? 'adapter-setting.inside' : 'adapter-setting.not-inside'),
+      inside ? 'T_low ≤ T − U, T + U ≤ T_high' : 'T − U < T_low or T + U > T_high',
+      put`${quantity(low, torque.unit)} … ${quantity(high, torque.unit)}; ${quantity(torque.low, torque.unit)} … ${quantity(torque.high, torque.unit)}`,
+      width,
+    ),
+  ]
+}
+
+const answerAdapterSetting = (given: SettingAsked, { of, system }: ResultUnits): Outcome => {
+  const T = si(given.torque)
+  const unit = of('torque')
+  const { p, S, highest, open, range } = settings(given, T)
+  const setting = fromSi(S, unit)
+  const span = given.torque.low !== undefined && given.torque.high !== undefined
+  const ends = span
+    ? {
+        low: quantity((setting.value * (given.torque.low ?? 0)) / given.torque.value, unit),
+        high: quantity((setting.value * (given.torque.high ?? 0)) / given.torque.value, unit),
+      }
+    : undefined
+  const other = open ? fromSi(highest, unit) : undefined
+  const doubt = doubtOf(given, p, system)
+  // What the fastener may get at this setting: over both ends of an unknown pivot, each with its band.
+  const reached = [p, range.low, range.high].map((at) => torqueAt(S, leverOf(given, handAway(given) ? at : p)))
+  const low = (Math.min(...reached) * (1 - doubt.band)) / given.torque.unit.factor
+  const high = (Math.max(...reached) * (1 + doubt.band)) / given.torque.unit.factor
+  const rows = directions(given, T, p, unit)
+  const cautions = [...rangeCautions(setting, given.torque, given.least, given.most), ...reachCautions(given)]
+  const lever = leverOf(given, p)
+  return {
+    headline: headline(given, setting, ends, other, cautions),
+    assumed: assumptions(given, system, true),
+    results: {
+      setting: ends
+        ? result(setting, ends.low.value, ends.high.value)
+        : result(setting, other ? setting.value : undefined, other?.value),
+      factor: result(quantity(factor(lever), units['1'])),
+      'effective-lever': result(fromSi(effectiveLever(lever), of('length'))),
+      torque: result(quantity(given.torque.value, given.torque.unit), low, high),
+      ...marks(S, given, p, unit),
+      ...(rows.length > 0 ? { directions: { rows } } : {}),
+    },
+    steps: [
+      ...reachSteps(given, { of, system }, p),
+      ...settingSteps(given, p, setting, ends, other),
+      doubtStep(given.torque, low, high, doubt),
+      ...insideStep(given, low, high),
+    ],
+    cautions: [...cautions, caution('critical-joint')],
+    pointers: ['torque-figure', 'adapter-rating', 'wrench-manual'],
+    sources: [
+      citations.adapterRule,
+      citations.statics,
+      ...(handAway(given) && !given.pivot ? [citations.pivotPractice] : []),
+      citations.doubtPractice,
+      citations.gum,
+    ],
+    related: related(given, setting),
+  }
+}
+
+const checkRange = (given: { least?: Quantity; most?: Quantity }): Fault[] =>
+  given.least && given.most && si(given.least) >= si(given.most)
+    ? [fault('least-above-most', 'least', echoQuantity(given.least), { limit: given.most })]
+    : []
+
+export const adapterSetting = defineQuestion({
+  name: 'adapter-setting',
+  inputs,
+  results: ['setting', 'factor', 'effective-lever', 'torque', 'mark-below', 'mark-above', 'directions'],
+  check: (given) => [...checkReach(given), ...checkRange(given)],
+  answer: answerAdapterSetting,
+})

@@ -1,0 +1,66 @@
+// end-fitting: what to dial when the interchangeable head is longer or shorter than the one the wrench was set with.
+import { type Fault, fault } from '../core/fault.ts'
+import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
+import { writeQuantity } from '../core/quantity-text.ts'
+import { units } from '../core/unit.ts'
+import { settingForHead } from '../mechanics/lever.ts'
+import { citations } from '../tables/citation.ts'
+import { length, torque } from './input.ts'
+import { caution, type Outcome, put, result, step } from './outcome.ts'
+import { phrase } from './phrase.ts'
+import { defineQuestion, type ResultUnits } from './question.ts'
+
+const inputs = {
+  torque: torque({ needed: true }),
+  lever: length({ needed: true }),
+  'fitting-change': length({
+    needed: true,
+    signed: true,
+    example: { metric: '-30 mm', inch: '1/2 in' },
+    ladder: {
+      metric: ['-30 mm', '-20 mm', '-10 mm', '10 mm', '20 mm', '30 mm', '50 mm'],
+      inch: ['-1 in', '-1/2 in', '-1/4 in', '1/4 in', '1/2 in', '1 in', '2 in'],
+    },
+  }),
+}
+
+interface Asked {
+  readonly torque: Quantity
+  readonly lever: Quantity
+  readonly 'fitting-change': Quantity
+}
+
+const answerEndFitting = (given: Asked, { of }: ResultUnits): Outcome => {
+  const change = given['fitting-change']
+  const L = si(given.lever)
+  const setting = fromSi(settingForHead(si(given.torque), L, si(change)), of('torque'))
+  const ratio = quantity((L + si(change)) / L, units['1'])
+  const used = fromSi(L + si(change), of('length'))
+  return {
+    headline: phrase('end-fitting.set', { setting, torque: given.torque }),
+    assumed: [],
+    results: { setting: result(setting), factor: result(ratio) },
+    steps: [
+      step(phrase('end-fitting.used'), 'L + Δ', put`${given.lever} + ${change}`, used),
+      step(phrase('end-fitting.factor'), 'T/S = (L + Δ)/L', put`${used} / ${given.lever}`, ratio),
+      step(phrase('end-fitting.setting'), 'S = T L/(L + Δ)', put`${given.torque} · ${given.lever} / ${used}`, setting),
+    ],
+    cautions: [caution('which-fitting'), caution('already-corrected'), caution('critical-joint')],
+    pointers: ['torque-figure', 'wrench-manual'],
+    sources: [citations.statics],
+    related: [],
+  }
+}
+
+const checkHead = ({ lever, 'fitting-change': change }: Partial<Asked>): Fault[] =>
+  lever && change && si(lever) + si(change) <= si(lever) * 1e-6
+    ? [fault('head-past-lever', 'fitting-change', writeQuantity(change), { limit: lever })]
+    : []
+
+export const endFitting = defineQuestion({
+  name: 'end-fitting',
+  inputs,
+  results: ['setting', 'factor'],
+  check: checkHead,
+  answer: answerEndFitting,
+})

@@ -1,0 +1,101 @@
+// hand-position: what the fastener gets when the hand pulls elsewhere than at the grip centre, with no adapter on.
+import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
+import { units } from '../core/unit.ts'
+import { torqueAt } from '../mechanics/lever.ts'
+import { type WrenchType, wrenchTypes } from '../mechanics/pivot-range.ts'
+import { citations } from '../tables/citation.ts'
+import { length, percent, torque } from './input.ts'
+import { choice } from './input-words.ts'
+import { caution, type Outcome, put, result, step } from './outcome.ts'
+import { phrase } from './phrase.ts'
+import { defineQuestion, type ResultUnits } from './question.ts'
+import { checkReach, leverOf, pivotOf, type Reach } from './reach.ts'
+import { assumptions, doubtOf, doubtStep, percentOf } from './reach-doubt.ts'
+
+const inputs = {
+  setting: torque({ needed: true }),
+  lever: length({ needed: true }),
+  hand: length({
+    needed: true,
+    example: { metric: '330 mm', inch: '13 in' },
+    ladder: {
+      metric: ['150 mm', '200 mm', '250 mm', '300 mm', '350 mm', '400 mm', '500 mm'],
+      inch: ['6 in', '8 in', '10 in', '12 in', '14 in', '16 in', '20 in'],
+    },
+  }),
+  pivot: length({ zero: true, example: { metric: '20 mm', inch: '3/4 in' } }),
+  'wrench-type': choice({ of: wrenchTypes }),
+  tolerance: percent({ least: quantity(0.01, units['%']), most: quantity(50, units['%']) }),
+}
+
+interface Asked {
+  readonly setting: Quantity
+  readonly lever: Quantity
+  readonly hand: Quantity
+  readonly pivot?: Quantity | undefined
+  readonly 'wrench-type'?: WrenchType | undefined
+  readonly tolerance?: Quantity | undefined
+}
+
+const answerHandPosition = (given: Asked, { of, system }: ResultUnits): Outcome => {
+  const reach: Reach = { ...given, adapter: [] }
+  const unit = of('torque')
+  const { low: pLow, high: pHigh } = pivotOf(reach)
+  const p = (pLow + pHigh) / 2
+  const S = si(given.setting)
+  const torque = fromSi(torqueAt(S, leverOf(reach, p)), unit)
+  // The kind of wrench gives a span of pivots; it enters the doubt as a rectangle, as a known pivot's own ± would.
+  const doubt = doubtOf(reach, p, system, (pHigh - pLow) / 2)
+  const low = torque.value * (1 - doubt.band)
+  const high = torque.value * (1 + doubt.band)
+  const change = percentOf(torque.value / fromSi(S, unit).value - 1)
+  const lengthUnit = of('length')
+  const { L, H } = leverOf(reach, p)
+  const out = H > L
+  return {
+    headline: phrase(
+      p === 0
+        ? 'hand-position.none'
+        : H === L
+          ? 'hand-position.at-grip'
+          : change.value > 0
+            ? 'hand-position.more'
+            : 'hand-position.less',
+      { setting: given.setting, torque, change },
+    ),
+    assumed: assumptions(reach, system, false),
+    results: { torque: result(torque, low, high), change: result(change) },
+    steps: [
+      step(
+        phrase('hand-position.torque'),
+        'T = S · (L − p)/L · H/(H − p)',
+        put`${given.setting} · ${fromSi(L - p, lengthUnit)} / ${given.lever} · ${given.hand} / ${fromSi(H - p, lengthUnit)}`,
+        torque,
+      ),
+      step(phrase('hand-position.change'), '(T − S)/S', put`(${torque} − ${given.setting}) / ${given.setting}`, change),
+      doubtStep(torque, low, high, doubt),
+    ],
+    cautions: [...(out ? [caution('no-pipe')] : []), caution('critical-joint')],
+    pointers: ['wrench-manual', 'torque-figure'],
+    sources: [
+      citations.statics,
+      ...(given.pivot ? [] : [citations.pivotPractice]),
+      citations.doubtPractice,
+      citations.gum,
+    ],
+    related: [],
+  }
+}
+
+const shares = [0, 0.02, 0.04, 0.06, 0.08, 0.1]
+
+export const handPosition = defineQuestion({
+  name: 'hand-position',
+  inputs,
+  results: ['torque', 'change'],
+  oneOf: [['pivot', 'wrench-type']],
+  rungs: ({ lever }, missing) =>
+    missing === 'pivot' && lever ? shares.map((share) => quantity(lever.value * share, lever.unit)) : undefined,
+  check: checkReach,
+  answer: answerHandPosition,
+})

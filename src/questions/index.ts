@@ -1,0 +1,47 @@
+// Every question of the desk, by name. Adding one here puts it on every door; commands/ only says where it is found.
+import { adapterReading } from './adapter-reading.ts'
+import { adapterSetting } from './adapter-setting.ts'
+import { convert } from './convert.ts'
+import { endFitting } from './end-fitting.ts'
+import { handPosition } from './hand-position.ts'
+import { lubricant } from './lubricant.ts'
+import { nutFactor } from './nut-factor.ts'
+import { pivotOffset } from './pivot-offset.ts'
+import { pull } from './pull.ts'
+import type { Question } from './question.ts'
+import { scaleCheck } from './scale-check.ts'
+import { scalePlan } from './scale-plan.ts'
+import { toleranceBand } from './tolerance-band.ts'
+
+export type QuestionName =
+  | 'adapter-setting'
+  | 'adapter-reading'
+  | 'hand-position'
+  | 'pivot-offset'
+  | 'end-fitting'
+  | 'pull'
+  | 'convert'
+  | 'lubricant'
+  | 'nut-factor'
+  | 'scale-check'
+  | 'scale-plan'
+  | 'tolerance-band'
+
+export const questions: { readonly [Name in QuestionName]: Question<Name> } = {
+  'adapter-setting': adapterSetting,
+  'adapter-reading': adapterReading,
+  'hand-position': handPosition,
+  'pivot-offset': pivotOffset,
+  'end-fitting': endFitting,
+  pull,
+  convert,
+  lubricant,
+  'nut-factor': nutFactor,
+  'scale-check': scaleCheck,
+  'scale-plan': scalePlan,
+  'tolerance-band': toleranceBand,
+}
+
+export const questionNames = Object.keys(questions) as readonly QuestionName[]
+
+export const isQuestionName = (name: string): name is QuestionName => Object.hasOwn(questions, name)

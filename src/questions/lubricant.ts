@@ -1,0 +1,161 @@
+// lubricant: what another state of threads and seat does at the same torque, and which torque gives the same clamp force.
+// The safe side leads: no reduced torque above the asked one, and no number in the headline where the sources disagree by 2:1.
+import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
+import { units } from '../core/unit.ts'
+import { ratioOf, type Span } from '../mechanics/nut-factor.ts'
+import type { Citation } from '../tables/citation.ts'
+import { citations } from '../tables/citation.ts'
+import { type Condition, conditionSpellings, conditions, conditionTable } from '../tables/conditions.ts'
+import { plainNumber, torque } from './input.ts'
+import { choice } from './input-words.ts'
+import { caution, type Given, type Outcome, put, result, type Step, step } from './outcome.ts'
+import { type Phrase, phrase } from './phrase.ts'
+import { defineQuestion, type ResultUnits } from './question.ts'
+import { percentOf } from './reach-doubt.ts'
+
+const nutFactorBounds = { least: quantity(0.02, units['1']), most: quantity(1, units['1']) }
+
+const inputs = {
+  torque: torque({ needed: true }),
+  from: choice({
+    needed: true,
+    of: conditions,
+    spellings: conditionSpellings,
+    ladder: { metric: conditions.slice(0, 12), inch: conditions.slice(0, 12) },
+  }),
+  to: choice({
+    needed: true,
+    of: conditions,
+    spellings: conditionSpellings,
+    example: { metric: 'anti-seize', inch: 'anti-seize' },
+    ladder: { metric: conditions.slice(1), inch: conditions.slice(1) },
+  }),
+  'k-from': plainNumber(nutFactorBounds),
+  'k-to': plainNumber({ ...nutFactorBounds, example: { metric: '0.13', inch: '0.13' } }),
+}
+
+interface Asked {
+  readonly torque: Quantity
+  readonly from: Condition
+  readonly to: Condition
+  readonly 'k-from'?: Quantity | undefined
+  readonly 'k-to'?: Quantity | undefined
+}
+
+const spanOf = (condition: Condition, own: Quantity | undefined): Span =>
+  own ? { low: own.value, typical: own.value, high: own.value } : conditionTable[condition]
+
+const bare = (value: number): Quantity => quantity(value, units['1'])
+
+const fromTable = (input: string, condition: Condition, own: Quantity | undefined): Given[] => {
+  if (own) return []
+  const { low, typical, high } = conditionTable[condition]
+  return [{ input, value: bare(typical), low, high, from: 'table' }]
+}
+
+/** The ratio of torques for the same clamp force, capped at 1 where the new state is the slipperier one. */
+const torqueRatio = (from: Span, to: Span, unchanged: boolean): Span & { slipperier: boolean } => {
+  if (unchanged) return { low: 1, typical: 1, high: 1, slipperier: false }
+  const raw = ratioOf(to, from)
+  const slipperier = raw.typical < 1
+  const cap = (value: number): number => (slipperier ? Math.min(value, 1) : value)
+  return { low: cap(raw.low), typical: cap(raw.typical), high: cap(raw.high), slipperier }
+}
+
+const headline = (
+  given: Asked,
+  ratio: Span & { slipperier: boolean },
+  low: Quantity,
+  typical: Quantity,
+  unchanged: boolean,
+): Phrase => {
+  const from = phrase(`condition.${given.from}`)
+  const to = phrase(`condition.${given.to}`)
+  if (unchanged) return phrase('lubricant.same', { from })
+  if (!ratio.slipperier) return phrase('lubricant.rougher', { from, to })
+  if (ratio.high > ratio.low * 2 * (1 + 1e-12)) return phrase('lubricant.too-wide', { from, to })
+  if (ratio.low === ratio.typical) return phrase('lubricant.known', { from, to, torque: given.torque, typical })
+  return phrase('lubricant.reduced', { from, to, torque: given.torque, low, typical })
+}
+
+const citationsOf = (given: Asked): Citation[] => {
+  const rows = [
+    ...(given['k-from'] ? [] : [conditionTable[given.from]]),
+    ...(given['k-to'] ? [] : [conditionTable[given.to]]),
+  ]
+  return rows.flatMap(({ rangeFrom, typicalFrom }) => [rangeFrom, typicalFrom])
+}
+
+const steps = (
+  from: Span,
+  to: Span,
+  ratio: Span & { slipperier: boolean },
+  change: Span,
+  given: Asked,
+  reduced: (share: number) => Quantity,
+): Step[] => [
+  step(
+    phrase('lubricant.nut-factors'),
+    'K_to/K_from',
+    put`${bare(to.typical)} / ${bare(from.typical)}`,
+    bare(to.typical / from.typical),
+  ),
+  step(
+    phrase('lubricant.span'),
+    'K_to,low/K_from,high … K_to,high/K_from,low',
+    put`${bare(to.low)} / ${bare(from.high)} … ${bare(to.high)} / ${bare(from.low)}`,
+    bare(to.high / from.low),
+  ),
+  step(
+    phrase('lubricant.same-torque'),
+    'F_to/F_from − 1 = K_from/K_to − 1',
+    put`${percentOf(change.low)} … ${percentOf(change.high)}`,
+    percentOf(change.typical),
+  ),
+  step(
+    phrase(ratio.slipperier ? 'lubricant.same-clamp-capped' : 'lubricant.same-clamp'),
+    'T_to = T K_to/K_from',
+    put`${given.torque} · ${bare(ratio.low)} … ${given.torque} · ${bare(ratio.high)}`,
+    reduced(ratio.typical),
+  ),
+]
+
+const answerLubricant = (given: Asked, { of }: ResultUnits): Outcome => {
+  const from = spanOf(given.from, given['k-from'])
+  const to = spanOf(given.to, given['k-to'])
+  const unchanged = given.from === given.to && !given['k-from'] && !given['k-to']
+  const ratio = torqueRatio(from, to, unchanged)
+  const unit = of('torque')
+  const reduced = (share: number): Quantity => fromSi(si(given.torque) * share, unit)
+  const clamp = ratioOf(from, to)
+  const change: Span = unchanged
+    ? { low: 0, typical: 0, high: 0 }
+    : { low: clamp.low - 1, typical: clamp.typical - 1, high: clamp.high - 1 }
+  const stainless = given.from === 'stainless-dry' || given.to === 'stainless-dry'
+  return {
+    headline: headline(given, ratio, reduced(ratio.low), reduced(ratio.typical), unchanged),
+    assumed: [...fromTable('k-from', given.from, given['k-from']), ...fromTable('k-to', given.to, given['k-to'])],
+    results: {
+      'reduced-torque': result(reduced(ratio.typical), reduced(ratio.low).value, reduced(ratio.high).value),
+      'clamp-change': result(percentOf(change.typical), change.low * 100, change.high * 100),
+    },
+    steps: steps(from, to, ratio, change, given, reduced),
+    cautions: [
+      caution('which-condition'),
+      caution('estimate-only'),
+      ...(stainless ? [caution('galling')] : []),
+      caution('yield-fastener'),
+      caution('critical-joint'),
+    ],
+    pointers: ['torque-figure', 'lubricant-maker'],
+    sources: [citations.nutFactor, ...citationsOf(given)],
+    related: [],
+  }
+}
+
+export const lubricant = defineQuestion({
+  name: 'lubricant',
+  inputs,
+  results: ['reduced-torque', 'clamp-change'],
+  answer: answerLubricant,
+})

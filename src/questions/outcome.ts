@@ -1,0 +1,89 @@
+// What an answerer hands back: results, steps, cautions and sources as facts; no word of any language.
+import type { Quantity } from '../core/quantity.ts'
+import type { Citation } from '../tables/citation.ts'
+import type { en } from '../words/en.ts'
+import type { QuestionName } from './index.ts'
+import type { Phrase } from './phrase.ts'
+
+export type CautionCode = keyof (typeof en)['cautions']
+export type PointerKey = keyof (typeof en)['pointers']
+export type WordCode = keyof (typeof en)['codes']
+
+/** `low` and `high` in the unit of the quantity. */
+export interface QuantityResult {
+  readonly quantity: Quantity
+  readonly low?: number
+  readonly high?: number
+}
+export interface WordResult {
+  readonly word: WordCode
+}
+export type Cell = QuantityResult | WordResult
+export type Row = Readonly<Record<string, Cell>>
+/** `row`: a result that is a small group of quantities (`mark-below {setting, torque}`); `rows`: a list of them. */
+export type Result = Cell | { readonly row: Readonly<Record<string, Quantity>> } | { readonly rows: readonly Row[] }
+
+/** Numbers put into a formula: text and quantities in reading order. */
+export type Numbers = readonly (string | Quantity)[]
+
+export interface Step {
+  readonly say: Phrase
+  readonly formula: string
+  readonly numbers: Numbers
+  readonly value: Quantity
+}
+
+export interface Given {
+  readonly input: string
+  readonly value: Quantity | WordCode | string
+  /** What it is called where that says more than the value (a thread size: M12). */
+  readonly name?: string
+  readonly low?: number
+  readonly high?: number
+  readonly index?: number
+  readonly angle?: number
+  readonly from: 'asked' | 'assumed' | 'table'
+}
+
+export interface Caution {
+  readonly code: CautionCode
+  readonly with?: Readonly<Record<string, Quantity | string>>
+}
+
+export interface Related {
+  readonly question: QuestionName
+  readonly inputs: Readonly<Record<string, string | readonly string[]>>
+  readonly label: Phrase
+}
+
+export interface Outcome {
+  readonly headline: Phrase
+  readonly assumed: readonly Given[]
+  readonly results: Readonly<Record<string, Result>>
+  readonly steps: readonly Step[]
+  readonly cautions: readonly Caution[]
+  readonly pointers: readonly PointerKey[]
+  readonly sources: readonly Citation[]
+  readonly related: readonly Related[]
+}
+
+/** Formula numbers as they are read: put`${T} · ${L} / ${sum}`. */
+export const put = (texts: TemplateStringsArray, ...values: readonly (Quantity | string)[]): Numbers =>
+  texts.flatMap((text, index) => {
+    const value = values[index]
+    const here: (string | Quantity)[] = text === '' ? [] : [text]
+    return value === undefined ? here : [...here, value]
+  })
+
+export const step = (say: Phrase, formula: string, numbers: Numbers, value: Quantity): Step => ({
+  say,
+  formula,
+  numbers,
+  value,
+})
+
+export const result = (quantity: Quantity, low?: number, high?: number): QuantityResult =>
+  low === undefined || high === undefined ? { quantity } : { quantity, low, high }
+
+export const caution = (code: CautionCode, params?: Caution['with']): Caution =>
+  params === undefined ? { code } : { code, with: params }

@@ -1,0 +1,28 @@
+// What is to be said, as a key and its numbers; the words themselves are put in by the desk, in the asker's language.
+// Only the type of the English words is known here, so that a key or a number that does not exist fails to compile.
+import type { Quantity } from '../core/quantity.ts'
+import type { en } from '../words/en.ts'
+
+export type PhraseKey = keyof (typeof en)['say']
+
+/** A number as it was typed, not rounded for people. */
+export interface Echoed {
+  readonly echo: Quantity
+}
+
+export type Param = Quantity | Echoed | string | Phrase
+
+type Names<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}` ? Name | Names<Rest> : never
+export type ParamsOf<Key extends PhraseKey> = { readonly [Name in Names<(typeof en)['say'][Key]>]: Param }
+
+export interface Phrase {
+  readonly key: PhraseKey
+  readonly with: Readonly<Record<string, Param>>
+}
+
+/** A phrase with every number that its English words name. */
+export const phrase = <Key extends PhraseKey>(
+  ...[key, params]: [Names<(typeof en)['say'][Key]>] extends [never] ? [Key] : [Key, ParamsOf<Key>]
+): Phrase => ({ key, with: params ?? {} })
+
+export const echo = (q: Quantity): Echoed => ({ echo: q })

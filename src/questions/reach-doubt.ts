@@ -1,0 +1,101 @@
+// The doubt that a pull by hand carries: what is assumed of wrench, lengths and hand, the 95 % band, and what makes it.
+import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
+import { units } from '../core/unit.ts'
+import { standardLimit } from '../mechanics/deviation.ts'
+import { leverContributions } from '../mechanics/lever-doubt.ts'
+import { band95, type Contribution, combined, ranked } from '../mechanics/uncertainty.ts'
+import { type Given, put, type Step, step } from './outcome.ts'
+import { phrase } from './phrase.ts'
+import { anglesAssumed, chainOf, handAway, leverOf, pivotOf, type Reach } from './reach.ts'
+
+/** ±: the wrench's own, else by what it is: 6 % for a deflecting beam and for tools up to 10 N·m, 4 % above. */
+export const toleranceOf = ({
+  tolerance,
+  most,
+  'wrench-type': type,
+}: Pick<Reach, 'tolerance' | 'most' | 'wrench-type'>): Quantity => {
+  if (tolerance) return tolerance
+  if (type === 'beam') return quantity(6, units['%'])
+  return quantity((most ? standardLimit(si(most)) : 0.04) * 100, units['%'])
+}
+
+/** How well people measure and pull, where nobody says: half-widths. Common practice. */
+export const habits = (system: 'metric' | 'inch') => ({
+  length: system === 'metric' ? quantity(3, units.mm) : quantity(0.125, units.in),
+  hand: quantity(12, units.mm),
+  angle: quantity(3, units['°']),
+  square: quantity(5, units['°']),
+})
+
+export interface Doubt {
+  /** Half-width of the 95 % band, a fraction of the torque. */
+  readonly band: number
+  readonly u: number
+  readonly parts: readonly Contribution[]
+}
+
+/** The 95 % band at a pivot [m]; `pivot` doubt is 0 where its ends are told apart by the caller. */
+export const doubtOf = (given: Reach, p: number, system: 'metric' | 'inch', pivotHalfWidth = 0): Doubt => {
+  const habit = habits(system)
+  const parts = leverContributions(
+    leverOf(given, p),
+    chainOf(given),
+    {
+      wrench: toleranceOf(given).value / 100,
+      length: si(habit.length),
+      hand: si(habit.hand),
+      angle: habit.angle.value,
+      square: habit.square.value,
+      pivot: pivotHalfWidth,
+    },
+    given.hand === undefined,
+  )
+  return { band: band95(parts), u: combined(parts), parts }
+}
+
+/** Everything that was taken without being told, as it goes under `given`. */
+export const assumptions = (given: Reach, system: 'metric' | 'inch', withChain: boolean): Given[] => {
+  const habit = habits(system)
+  const assumed: Given[] = []
+  const assume = (input: string, value: Given['value'], more: Partial<Given> = {}): void => {
+    assumed.push({ input, value, from: 'assumed', ...more })
+  }
+  if (withChain && anglesAssumed(given)) {
+    given.adapter.forEach((link, index) => {
+      if (link.angle === undefined) assume('angle', quantity(0, units['°']), { index })
+    })
+  }
+  if (given.hand === undefined) assume('hand', given.lever)
+  if (!given.pivot && handAway(given)) {
+    const { low, high } = pivotOf(given)
+    const ends = { low: fromSi(low, given.lever.unit).value, high: fromSi(high, given.lever.unit).value }
+    assume('pivot', fromSi((low + high) / 2, given.lever.unit), low === high ? {} : ends)
+  }
+  if (!given.tolerance) assume('tolerance', toleranceOf(given))
+  assume('length-doubt', habit.length)
+  assume('hand-doubt', habit.hand)
+  if (withChain) {
+    assume('angle-doubt', habit.angle)
+    assume('square-doubt', habit.square)
+  }
+  return assumed
+}
+
+export const percentOf = (fraction: number): Quantity => quantity(fraction * 100, units['%'])
+
+/** The step that shows the band and names what makes it: the largest contributors, with their share of u². */
+export const doubtStep = (torque: Quantity, low: number, high: number, doubt: Doubt): Step => {
+  const [largest, next] = ranked(doubt.parts)
+  const causes = [largest, next].filter((cause) => cause !== undefined && cause.share > 0.02)
+  const names = causes.map((cause) => phrase(`cause.${cause?.name ?? 'wrench'}` as 'cause.wrench'))
+  const say =
+    names[0] && names[1]
+      ? phrase('doubt.two', { first: names[0], second: names[1] })
+      : phrase('doubt.one', { first: names[0] ?? phrase('cause.wrench') })
+  return step(
+    say,
+    'u² = Σ (c u)²; 95 %',
+    put`u ${percentOf(doubt.u)}: ${quantity(low, torque.unit)} … ${quantity(high, torque.unit)}`,
+    percentOf(doubt.band),
+  )
+}

@@ -1,0 +1,140 @@
+// What every question about a lever shares: its inputs, the lever and chain made of them, what cannot be, and the steps to T/S.
+import { type Fault, fault } from '../core/fault.ts'
+import type { Adapter } from '../core/parse-list.ts'
+import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
+import { writeQuantity } from '../core/quantity-text.ts'
+import { units } from '../core/unit.ts'
+import { factor, type Lever, type Link, reachAhead } from '../mechanics/lever.ts'
+import { type PivotRange, pivotShareByType, pivotShareUnknown, type WrenchType } from '../mechanics/pivot-range.ts'
+import { put, type Step, step } from './outcome.ts'
+import { phrase } from './phrase.ts'
+import type { ResultUnits } from './question.ts'
+
+export interface Reach {
+  readonly lever: Quantity
+  readonly adapter: readonly Adapter[]
+  readonly angle?: Quantity | undefined
+  readonly hand?: Quantity | undefined
+  readonly pivot?: Quantity | undefined
+  readonly 'wrench-type'?: WrenchType | undefined
+  readonly tolerance?: Quantity | undefined
+  readonly most?: Quantity | undefined
+}
+
+/** The chain with the lone adapter's `angle` put to it; straight where nothing was said. */
+export const chainOf = ({ adapter, angle }: Pick<Reach, 'adapter' | 'angle'>): readonly Link[] =>
+  adapter.map((link) => ({ E: si(link.length), theta: (link.angle ?? angle)?.value ?? 0 }))
+
+export const anglesAssumed = ({ adapter, angle }: Pick<Reach, 'adapter' | 'angle'>): boolean =>
+  angle === undefined && adapter.some((link) => link.angle === undefined)
+
+/** Where the wrench may trip [m from the drive]; one value where it is known or of no effect. */
+export const pivotOf = ({
+  lever,
+  pivot,
+  'wrench-type': type,
+}: Pick<Reach, 'lever' | 'pivot' | 'wrench-type'>): PivotRange => {
+  if (pivot) return { low: si(pivot), high: si(pivot) }
+  const share = type ? pivotShareByType[type] : pivotShareUnknown
+  return { low: share.low * si(lever), high: share.high * si(lever) }
+}
+
+export const handAway = (given: Pick<Reach, 'lever' | 'hand'>): boolean =>
+  given.hand !== undefined && si(given.hand) !== si(given.lever)
+
+/** Faults of a lever, from whatever of it is known: behind the hand, a pivot past the hand, an angle said twice. */
+export const checkReach = (given: Partial<Reach>): readonly Fault[] => {
+  const faults: Fault[] = []
+  const { lever, adapter, angle, hand, pivot, 'wrench-type': type } = given
+  if (angle && adapter) {
+    const said = adapter.some((link) => link.angle !== undefined)
+    if (adapter.length > 1) faults.push(fault('angle-with-chain', 'angle', writeQuantity(angle)))
+    else if (said) faults.push(fault('angle-twice', 'angle', writeQuantity(angle)))
+  }
+  const held = hand ?? lever
+  const ends = [lever, held].filter((end) => end !== undefined)
+  const shortest = ends.length === 0 ? undefined : ends.reduce((one, other) => (si(one) < si(other) ? one : other))
+  if (pivot && shortest && si(pivot) >= si(shortest)) {
+    faults.push(fault('pivot-past-hand', 'pivot', writeQuantity(pivot), { limit: shortest }))
+  }
+  if (hand && lever && !pivot && type && si(hand) <= pivotShareByType[type].high * si(lever)) {
+    faults.push(
+      fault('pivot-past-hand', 'hand', writeQuantity(hand), {
+        limit: fromSi(pivotShareByType[type].high * si(lever), hand.unit),
+      }),
+    )
+  } else if (
+    hand &&
+    lever &&
+    adapter &&
+    !pivot &&
+    !type &&
+    si(hand) !== si(lever) &&
+    si(hand) <= pivotShareUnknown.high * si(lever)
+  ) {
+    faults.push(
+      fault('pivot-past-hand', 'hand', writeQuantity(hand), {
+        limit: fromSi(pivotShareUnknown.high * si(lever), hand.unit),
+      }),
+    )
+  }
+  if (held && adapter) {
+    const X = reachAhead(chainOf({ adapter, angle }))
+    if (si(held) + X <= si(held) * 1e-9) {
+      faults.push(
+        fault('behind-the-hand', 'adapter', adapter.map(writeAdapter).join(' + '), {
+          reach: fromSi(-X, held.unit),
+          held,
+        }),
+      )
+    }
+  }
+  return faults
+}
+
+export const writeAdapter = ({ length, angle }: Adapter): string =>
+  angle === undefined ? writeQuantity(length) : `${writeQuantity(length)}@${writeQuantity(angle)}`
+
+export const leverOf = (given: Reach, p: number): Lever => ({
+  L: si(given.lever),
+  H: si(given.hand ?? given.lever),
+  p,
+  X: reachAhead(chainOf(given)),
+})
+
+export const reachSteps = (given: Reach, units_: ResultUnits, p: number): Step[] => {
+  const chain = chainOf(given)
+  const lever = leverOf(given, p)
+  const unit = units_.of('length')
+  const X = fromSi(lever.X, unit)
+  const links = given.adapter.flatMap((link, index) => {
+    const turn = quantity(chain[index]?.theta ?? 0, units['°'])
+    return index === 0 ? put`${link.length} · cos ${turn}` : put` + ${link.length} · cos ${turn}`
+  })
+  const H = given.hand ?? given.lever
+  const steps = [
+    step(phrase('adapter.reach'), 'X = Σ E cos θ', links, X),
+    step(phrase('adapter.effective'), 'H + X', put`${H} + ${X}`, fromSi(lever.H + lever.X, unit)),
+  ]
+  const ratio = quantity(factor(lever), units['1'])
+  if (!handAway(given)) {
+    return [
+      ...steps,
+      step(
+        phrase('adapter.factor'),
+        'T/S = (L + X)/L',
+        put`${fromSi(lever.L + lever.X, unit)} / ${given.lever}`,
+        ratio,
+      ),
+    ]
+  }
+  return [
+    ...steps,
+    step(
+      phrase('adapter.factor-hand'),
+      'T/S = (L − p)/L · (H + X)/(H − p)',
+      put`${fromSi(lever.L - p, unit)} / ${given.lever} · ${fromSi(lever.H + lever.X, unit)} / ${fromSi(lever.H - p, unit)}`,
+      ratio,
+    ),
+  ]
+}

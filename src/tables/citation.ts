@@ -1,0 +1,57 @@
+// Where a statement or a number comes from, and how far that carries.
+
+export type Standing = 'published' | 'common practice' | 'from memory' | 'measured here' | 'worked out'
+
+export interface Citation {
+  readonly title: string
+  readonly where: string
+  readonly standing: Standing
+}
+
+export const citations = {
+  statics: { title: 'Statics', where: 'moment of a pull about the fastener', standing: 'worked out' },
+  adapterRule: {
+    title: 'US Army TM 9-254, torque wrench',
+    where: 'angled extension, figures 4-5 and 4-6',
+    standing: 'published',
+  },
+  aviationRule: { title: 'FAA AC 43.13-1B', where: 'paragraph 7-40, figure 7-2', standing: 'from memory' },
+  pivotPractice: {
+    title: 'Common practice: pivot offset by kind of wrench',
+    where: 'no published source',
+    standing: 'common practice',
+  },
+  doubtPractice: {
+    title: 'Common practice: how well lengths, angles and the hand are known',
+    where: 'no published source',
+    standing: 'common practice',
+  },
+  gum: {
+    title: 'JCGM 100:2008, Guide to the expression of uncertainty in measurement',
+    where: '5.1, 4.3.7, annex G',
+    standing: 'published',
+  },
+  nutFactor: {
+    title: "Budynas & Nisbett, Shigley's Mechanical Engineering Design, 9th ed.",
+    where: 'equation 8-27',
+    standing: 'published',
+  },
+  nextBolt: {
+    title: 'Prediction interval of one further value',
+    where: 'mean ± t s √(1 + 1/n)',
+    standing: 'worked out',
+  },
+  deviation: { title: 'ISO 6789-1:2017', where: 'relative deviation', standing: 'from memory' },
+  limits: {
+    title: 'ISO 6789:2003 as quoted by a tool manual; Acta IMEKO 4(2) 2015',
+    where: 'limits by the largest torque; article, section 5',
+    standing: 'published',
+  },
+  plan: { title: 'ISO 6789:2003 as summarised', where: 'points, pulls, temperature', standing: 'published' },
+  quarterRule: {
+    title: 'ISO 6789-2:2017; ASME B107.300-2021',
+    where: '4.3; 6.3(a)',
+    standing: 'published',
+  },
+  si: { title: 'NIST SP 811 (2008), Guide for the Use of the SI', where: 'appendix B.8', standing: 'published' },
+} as const satisfies Record<string, Citation>
