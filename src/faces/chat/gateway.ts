@@ -108,8 +108,8 @@ export const openChat = (parts: ChatParts): Chat => {
   const take = async (interaction: APIInteraction): Promise<void> => {
     const admission = admit(interaction.id)
     if (admission !== 'new') return count(admission)
-    const ran = await limits.run(askerOf(interaction), async () => answer(interaction))
-    if (ran !== 'busy') return
+    const within = limits.admit(askerOf(interaction))
+    if (within === true || (await within)) return answer(interaction)
     count('refused-busy')
     await deliver(client.rest, interaction, busyReply(interaction, desk), parts.now(), () => {})
   }

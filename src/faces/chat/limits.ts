@@ -1,17 +1,25 @@
-// How often one user, one server and the whole process may ask, with Bottleneck. Never refuses 10 asks in 10 s of one user
-// or 100 in 10 s of one server. Reservoirs refill on a heartbeat of up to 5 s beyond their 10 s, so they hold for 15 s.
+// How often one user, one server and the whole process may ask, counted by Bottleneck. Never refuses 10 asks in 10 s of one
+// user or 100 in 10 s of one server. Reservoirs refill on a heartbeat of up to 5 s beyond their 10 s, so they hold for 15 s.
 import Bottleneck from 'bottleneck'
 
 const WINDOW_MS = 10_000
 const USER_IN_WINDOW = 20
 const SERVER_IN_WINDOW = 200
-/** Answers under way at once; past this something is badly stuck, and the rest is told to wait. */
-const AT_ONCE = 200
+const PROCESS_IN_WINDOW = 20_000
 const IDLE_MS = 60_000
+// Bottleneck takes a few ms to count, more than an answer takes. So an ask of somebody with few asks being counted goes
+// ahead at once; a burst, and everybody who was over the limit a moment ago, waits for the count.
+const AHEAD_OF_COUNT = 3
+const MOST_GATES = 50_000
+
+interface Gate {
+  counting: number
+  shut: boolean
+}
 
 export interface Limits {
-  /** Runs a job now, or answers `busy` at once; nothing is queued behind a person's back. */
-  readonly run: <T>(who: { user: string; server: string | undefined }, job: () => Promise<T>) => Promise<T | 'busy'>
+  /** True at once, or as soon as it is counted, where an ask is within every limit. */
+  readonly admit: (who: { user: string; server: string | undefined }) => Promise<boolean> | true
   readonly close: () => Promise<void>
 }
 
@@ -23,23 +31,59 @@ const reservoir = (amount: number): Bottleneck.ConstructorOptions => ({
   strategy: Bottleneck.strategy.OVERFLOW,
 })
 
-export const createLimits = (): Limits => {
-  const users = new Bottleneck.Group({ ...reservoir(USER_IN_WINDOW), timeout: IDLE_MS })
-  const servers = new Bottleneck.Group({ ...reservoir(SERVER_IN_WINDOW), timeout: IDLE_MS })
-  const whole = new Bottleneck({ maxConcurrent: AT_ONCE, highWater: 0, strategy: Bottleneck.strategy.OVERFLOW })
+const counted = async (): Promise<void> => {}
+
+const createGates = (amount: number) => {
+  const group = new Bottleneck.Group({ ...reservoir(amount), timeout: IDLE_MS })
+  const gates = new Map<string, Gate>()
+  const count = async (key: string, gate: Gate): Promise<boolean> => {
+    try {
+      await group.key(key).schedule(counted)
+      gate.shut = false
+    } catch (error) {
+      if (!(error instanceof Bottleneck.BottleneckError)) throw error
+      gate.shut = true
+    }
+    gate.counting--
+    if (gate.counting === 0 && !gate.shut) gates.delete(key)
+    return !gate.shut
+  }
   return {
-    run: async (who, job) => {
-      const inner = () => whole.schedule(job)
-      const within = who.server === undefined ? inner : () => servers.key(who.server as string).schedule(inner)
-      try {
-        return await users.key(who.user).schedule(within)
-      } catch (error) {
-        if (error instanceof Bottleneck.BottleneckError) return 'busy'
-        throw error
+    admit: (key: string): Promise<boolean> | true => {
+      let gate = gates.get(key)
+      if (!gate) {
+        // A gate that is let go opens again; whoever is over the limit is counted out once more.
+        for (const oldest of gates.keys()) {
+          if (gates.size < MOST_GATES) break
+          gates.delete(oldest)
+        }
+        gate = { counting: 0, shut: false }
+        gates.set(key, gate)
       }
+      gate.counting++
+      const sure = count(key, gate)
+      return gate.shut || gate.counting > AHEAD_OF_COUNT ? sure : true
+    },
+    close: () => group.disconnect(),
+  }
+}
+
+export const createLimits = (): Limits => {
+  const users = createGates(USER_IN_WINDOW)
+  const servers = createGates(SERVER_IN_WINDOW)
+  const whole = createGates(PROCESS_IN_WINDOW)
+  return {
+    admit: ({ user, server }) => {
+      const others = (): Promise<boolean> | true => {
+        const asked = [...(server === undefined ? [] : [servers.admit(server)]), whole.admit('')]
+        return asked.every((one) => one === true) ? true : Promise.all(asked).then((all) => all.every(Boolean))
+      }
+      // One who asks without end uses up their own share, not that of everybody in the server.
+      const own = users.admit(user)
+      return own === true ? others() : own.then((open) => open && others())
     },
     close: async () => {
-      await Promise.all([users.disconnect(), servers.disconnect(), whole.disconnect()])
+      await Promise.all([users.close(), servers.close(), whole.close()])
     },
   }
 }
