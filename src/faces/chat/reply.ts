@@ -20,7 +20,7 @@ const colours: Readonly<Record<Answer['status'], number>> = {
 }
 
 /** Texts that came from people are shown as they were typed: no markup, no mentions, no links of theirs come alive. */
-export const escapeChat = (text: string): string => text.replace(/([\\`*_~|>[\]()<@#])/g, '\\$1')
+export const escapeChat = (text: string): string => text.replace(/([\\`*_~|>[\]<@#])/g, '\\$1')
 
 const bullet = (line: string): string => (line.startsWith('  ') ? `- ${line.trim()}` : line)
 
