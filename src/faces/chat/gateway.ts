@@ -41,7 +41,10 @@ export interface Chat {
   readonly close: () => Promise<void>
 }
 
-const REST_TIMEOUT_MS = 2500
+const REST_TIMEOUT_MS = 10_000
+// A callback that hangs is tried once more while there is time; Discord takes only one of the two.
+const CALLBACK_TIMEOUT_MS = 1000
+const CALLBACK_RETRIES = 1
 const FIRST_RETRY_MS = 5000
 const LONGEST_RETRY_MS = 300_000
 // Close codes after which Discord wants no new identify: the token, the shards or the intents are wrong.
@@ -83,6 +86,12 @@ const clientFor = ({ apiUrl, shards }: ChatSettings): Client =>
 export const openChat = (parts: ChatParts): Chat => {
   const { settings, desk, topics, log, count } = parts
   const client = clientFor(settings)
+  const callbacks = new REST({
+    version: '10',
+    api: settings.apiUrl,
+    timeout: CALLBACK_TIMEOUT_MS,
+    retries: CALLBACK_RETRIES,
+  })
   const limits = createLimits()
   const admit = createOnce(parts.now)
   let trouble: string | undefined = 'chat is logging in'
@@ -102,7 +111,7 @@ export const openChat = (parts: ChatParts): Chat => {
     if (!reply) return count('unknown')
     const told = (delivery: string, error: unknown): void =>
       log.warn({ err: error, delivery }, 'a chat answer did not arrive')
-    count(await deliver(client.rest, interaction, reply, parts.now(), told))
+    count(await deliver(callbacks, interaction, reply, parts.now(), told))
   }
 
   const take = async (interaction: APIInteraction): Promise<void> => {
@@ -111,7 +120,7 @@ export const openChat = (parts: ChatParts): Chat => {
     const within = limits.admit(askerOf(interaction))
     if (within === true || (await within)) return answer(interaction)
     count('refused-busy')
-    await deliver(client.rest, interaction, busyReply(interaction, desk), parts.now(), () => {})
+    await deliver(callbacks, interaction, busyReply(interaction, desk), parts.now(), () => {})
   }
 
   const dieFor = (reason: string): void => {
