@@ -25,11 +25,8 @@ export const figuresOf = (value: number): 3 | 4 => (Math.abs(value).toExponentia
 
 const rounded = (value: number, figures: number): string => {
   if (value === 0) return '0'
-  const exponent = Number(value.toExponential(figures - 1).split('e')[1])
-  const places = figures - 1 - exponent
-  if (places >= 0) return plainDecimal(value.toFixed(Math.min(places, 100)))
-  const step = 10 ** -places
-  return (Math.round(value / step) * step).toFixed(0)
+  // toFixed falls back to an exponent from 1e21 on; writing the exponent out never does.
+  return plainDecimal(expand(value.toExponential(figures - 1)))
 }
 
 /** A number rounded for people: 78.3, 144.7, 0.0123, 2350. Throws (a bug) on what is not finite. */
