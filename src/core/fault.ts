@@ -43,9 +43,7 @@ export const faultTells = {
   'below-limit': 'out-of-range',
   'pivot-past-hand': 'out-of-range',
   'head-past-lever': 'out-of-range',
-  'pull-not-square': 'out-of-range',
   'weight-beats-pull': 'out-of-range',
-  'thread-part-above-torque': 'out-of-range',
   'behind-the-hand': 'behind-the-hand',
   'angle-stage': 'angle-stage',
 } as const

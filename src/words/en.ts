@@ -494,14 +494,9 @@ export const en = {
       allowed: 'a change of less than {limit}',
       hint: 'A head cannot be shorter than the whole lever: look at the lengths.',
     },
-    'pull-not-square': { allowed: 'less than {limit}', hint: 'Pull nearer to square.' },
     'weight-beats-pull': {
       allowed: 'more than {weight}',
       hint: "The wrench's own weight is more than this pull: look at the force, or hang the handle straight (lie: upright).",
-    },
-    'thread-part-above-torque': {
-      allowed: 'less than {limit}',
-      hint: 'The part in the thread is less than the whole torque.',
     },
     'behind-the-hand': {
       allowed: 'an adapter that ends ahead of the hand',
