@@ -67,7 +67,11 @@ export const fault = (
   input: string,
   got: string,
   facts: Readonly<Record<string, FactValue>> = {},
-): Fault => ({ code: faultTells[tell], tell, input, got: cut(got), facts })
+): Fault => ({ code: faultTells[tell], tell, input, got: cut(got), facts: cutFacts(facts) })
+
+// A fact may quote what was typed; it is cut like `got`, so that a hint can always be shown whole.
+const cutFacts = (facts: Fault['facts']): Fault['facts'] =>
+  Object.fromEntries(Object.entries(facts).map(([name, told]) => [name, typeof told === 'string' ? cut(told) : told]))
 
 const cut = (text: string): string => {
   const points = Array.from(text.slice(0, SHOWN * 2 + 2))
