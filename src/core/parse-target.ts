@@ -7,12 +7,12 @@ import { units } from './unit.ts'
 
 // A torque followed by a turn is two stages of one procedure; no lever changes the turn.
 const angleStage =
-  /(?:\+|\bthen\b|\bplus\b|\band\b|&)\s{0,3}\d{1,4}(?:[.,]\d{1,3})?(?:\s{0,3}[-–]\s{0,3}\d{1,4})?\s{0,3}(?:°|º|deg|turn)/i
+  /(?:\+|\bthen\b|\bplus\b|\band\b|&)\s{0,3}(?:a\s)?(?:\d{1,4}(?:[.,/⁄]\d{1,3})?(?:\s{0,3}[-–]\s{0,3}\d{1,4})?|[¼½¾⅓⅔⅙⅛]|quarter|half)[\s-]{0,3}(?:°|º|˚|deg|turn)/i
 
 const spanMarks = /\s{0,3}(±|\+\s?\/\s?[-−–]|\+[-−–]|–|—|−|-|…|\.\.\.?|\bto\b|\bbis\b)\s{0,3}/gi
 
 /** True where a text holds a turn-angle stage behind a torque: `20 Nm + 90°`. */
-export const hasAngleStage = (text: string): boolean => angleStage.test(text)
+export const hasAngleStage = (text: string): boolean => text.length <= LONGEST_QUANTITY && angleStage.test(text)
 
 interface Ends {
   readonly low: Quantity
@@ -60,7 +60,7 @@ const candidates = (text: string, wanted: Wanted): Ends[] => {
 
 /** One torque, or its middle with both ends. Faults: those of one quantity, span-reversed, angle-stage, negative. */
 export const parseTarget = (text: string, wanted: Wanted): Read<Target> => {
-  if (text.length <= LONGEST_QUANTITY && hasAngleStage(text)) return refuse(fault('angle-stage', wanted.input, text))
+  if (hasAngleStage(text)) return refuse(fault('angle-stage', wanted.input, text))
   const single = parseQuantity(text, wanted)
   if (single.ok || text.length > LONGEST_QUANTITY) return single
   const [pair, another] = candidates(text.trim(), wanted)

@@ -2,7 +2,7 @@
 // validation, OpenAPI, chat options, forms, terminal help and the catalogue are all made from that one declaration.
 import { type Fault, fault, type Read, read, refuse } from '../core/fault.ts'
 import { parseQuantity, type Wanted } from '../core/parse-quantity.ts'
-import { isSpan, parseTarget } from '../core/parse-target.ts'
+import { hasAngleStage, isSpan, parseTarget } from '../core/parse-target.ts'
 import { type Quantity, quantity, si, type Target } from '../core/quantity.ts'
 import { type Dimension, units } from '../core/unit.ts'
 import type { Given } from './outcome.ts'
@@ -112,6 +112,7 @@ export const single =
     const text = one(texts, input)
     if (!text.ok) return text
     const wanted: Wanted = { input, dimensions: [dimension, ...wantedAlso] }
+    if (dimension === 'torque' && hasAngleStage(text.value)) return refuse(fault('angle-stage', input, text.value))
     const parsed = parseQuantity(text.value, wanted)
     if (!parsed.ok) return isSpan(text.value, wanted) ? refuse(fault('one-value-only', input, text.value)) : parsed
     const wrong = within(parsed.value, wanted, text.value, bounds)
