@@ -49,10 +49,12 @@ const answerToleranceBand = (given: Asked, { of }: ResultUnits): Outcome => {
   const whole = base === 'full-scale' ? si(given.most as Quantity) : S
   const half = (whole * given.tolerance.value) / 100
   const unit = of('torque')
-  const low = fromSi(S - half, unit)
+  // Of full scale, the tolerance may be more than the setting; no wrench delivers less than nothing.
+  const least = Math.max(S - half, 0)
+  const low = fromSi(least, unit)
   const high = fromSi(S + half, unit)
   const share = quantity((half / S) * 100, units['%'])
-  const place = given.spec ? placeIn(S - half, S + half, given.spec) : undefined
+  const place = given.spec ? placeIn(least, S + half, given.spec) : undefined
   const steps: Step[] = [
     base === 'reading'
       ? step(
