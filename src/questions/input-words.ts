@@ -1,7 +1,6 @@
 // Inputs that are words more than numbers: a choice, a thread size, a unit, and a quantity of any kind.
 import { fault, read, refuse } from '../core/fault.ts'
-import { LONGEST_LIST } from '../core/parse-list.ts'
-import type { Wanted } from '../core/parse-quantity.ts'
+import { LONGEST_QUANTITY, type Wanted } from '../core/parse-quantity.ts'
 import { parseSize, type Size } from '../core/parse-size.ts'
 import { parseTarget } from '../core/parse-target.ts'
 import type { Target } from '../core/quantity.ts'
@@ -22,7 +21,9 @@ export const choice = <C extends string, N extends boolean = false>(
     const text = one(texts, input)
     if (!text.ok) return text
     if (text.value.trim() === '') return refuse(fault('empty', input, text.value, { options: options.of }))
-    if (text.value.length > LONGEST_LIST) return refuse(fault('too-long', input, text.value, { most: '64' }))
+    if (text.value.length > LONGEST_QUANTITY) {
+      return refuse(fault('too-long', input, text.value, { most: String(LONGEST_QUANTITY) }))
+    }
     const folded = foldWord(text.value)
     const found = options.of.find((one) => foldWord(one) === folded || options.spellings?.[one].includes(folded))
     return found ? read(found) : refuse(fault('not-a-choice', input, text.value, { options: options.of }))
