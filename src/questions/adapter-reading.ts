@@ -11,7 +11,7 @@ import { choice } from './input-words.ts'
 import { caution, type Outcome, put, result, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
-import { checkReach, handAway, leverOf, pivotOf, type Reach, reachSteps, writeAdapter } from './reach.ts'
+import { checkReach, handAway, leverOf, pivotOf, type Reach, reachSteps, writeAdapter, writeReach } from './reach.ts'
 import { reachCautions } from './reach-cautions.ts'
 import { assumptions, doubtOf, doubtStep } from './reach-doubt.ts'
 
@@ -87,7 +87,7 @@ const answerAdapterReading = (given: Asked, { of, system }: ResultUnits): Outcom
         question: 'adapter-setting',
         inputs: {
           torque: writeQuantity(given.reading),
-          lever: writeQuantity(given.lever),
+          ...writeReach(given),
           adapter: given.adapter.map((link) =>
             writeAdapter(link.angle || !given.angle ? link : { ...link, angle: given.angle }),
           ),

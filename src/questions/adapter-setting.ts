@@ -13,7 +13,7 @@ import { choice } from './input-words.ts'
 import { type Caution, caution, type Outcome, put, type Related, result, type Step, step } from './outcome.ts'
 import { type Phrase, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
-import { checkReach, handAway, leverOf, pivotOf, reachSteps, writeAdapter } from './reach.ts'
+import { checkReach, handAway, leverOf, pivotOf, reachSteps, writeAdapter, writeReach } from './reach.ts'
 import { rangeCautions, reachCautions } from './reach-cautions.ts'
 import { assumptions, doubtOf, doubtStep, toleranceOf } from './reach-doubt.ts'
 
@@ -44,7 +44,7 @@ const settings = (given: SettingAsked, T: number) => {
 }
 
 const related = (given: SettingAsked, setting: Quantity): Related[] => {
-  const known = { torque: writeTarget(given.torque), lever: writeQuantity(given.lever) }
+  const known = { torque: writeTarget(given.torque), ...writeReach(given), ...writeScale(given) }
   const [only, ...more] = given.adapter
   const links: Related[] = []
   if (only && more.length === 0) {
@@ -63,7 +63,7 @@ const related = (given: SettingAsked, setting: Quantity): Related[] => {
     question: 'adapter-reading',
     inputs: {
       reading: writeQuantity(tidy(setting)),
-      lever: known.lever,
+      ...writeReach(given),
       adapter: given.adapter.map((link) =>
         writeAdapter(link.angle || !given.angle ? link : { ...link, angle: given.angle }),
       ),
@@ -72,6 +72,11 @@ const related = (given: SettingAsked, setting: Quantity): Related[] => {
   })
   return links
 }
+
+const writeScale = (given: SettingAsked): Record<string, string> =>
+  Object.fromEntries(
+    (['mark', 'least', 'most'] as const).flatMap((name) => (given[name] ? [[name, writeQuantity(given[name])]] : [])),
+  )
 
 const writeTarget = (target: Target): string => {
   const { low, high, unit } = target

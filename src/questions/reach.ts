@@ -95,6 +95,18 @@ export const checkReach = (given: Partial<Reach>): readonly Fault[] => {
 export const writeAdapter = ({ length, angle }: Adapter): string =>
   angle === undefined ? writeQuantity(length) : `${writeQuantity(length)}@${writeQuantity(angle)}`
 
+/** What a linked question must be told for the same hand, wrench and doubt. */
+export const writeReach = (given: Reach): Record<string, string> => {
+  const { lever, hand, pivot, 'wrench-type': type, tolerance } = given
+  return {
+    lever: writeQuantity(lever),
+    ...(hand ? { hand: writeQuantity(hand) } : {}),
+    ...(pivot ? { pivot: writeQuantity(pivot) } : {}),
+    ...(type ? { 'wrench-type': type } : {}),
+    ...(tolerance ? { tolerance: writeQuantity(tolerance) } : {}),
+  }
+}
+
 export const leverOf = (given: Reach, p: number): Lever => ({
   L: si(given.lever),
   H: si(given.hand ?? given.lever),
