@@ -19,7 +19,8 @@ const LBF = 4.4482216152605 // N = 0.45359237 · 9.80665, exact
 const LBF_FT = 1.3558179483314003 // N·m = LBF · 0.3048 = 1.3558179483314004 exactly; the nearest double
 const LBF_IN = 0.1129848290276167 // N·m = LBF · 0.0254, exact
 const OZF_IN = 0.0070615518142260435 // N·m = LBF_IN / 16 = 0.00706155181422604375 exactly; the nearest double
-const LBF_PER_IN2 = 6894.757293168361 // Pa = LBF / 0.0254², rounded at the last digit of a double
+const LBF_PER_IN2 = 6894.757293168362 // Pa = LBF / 0.0254² = 6894.75729316836134 …; the nearest double
+const KIP_PER_IN2 = 6894757.293168361 // Pa = 1000 LBF / 0.0254²; the nearest double (a thousand times the above is not)
 
 export const units = {
   N·m: { symbol: 'N·m', dimension: 'torque', system: 'metric', factor: 1, source: 'SI' },
@@ -40,7 +41,7 @@ export const units = {
   '°': { symbol: '°', dimension: 'angle', system: 'either', factor: 1, source: 'kept in degrees' },
   MPa: { symbol: 'MPa', dimension: 'stress', system: 'metric', factor: 1e6, source: 'SI' },
   psi: { symbol: 'psi', dimension: 'stress', system: 'inch', factor: LBF_PER_IN2, source: NIST },
-  ksi: { symbol: 'ksi', dimension: 'stress', system: 'inch', factor: LBF_PER_IN2 * 1000, source: NIST },
+  ksi: { symbol: 'ksi', dimension: 'stress', system: 'inch', factor: KIP_PER_IN2, source: NIST },
   kg: { symbol: 'kg', dimension: 'mass', system: 'metric', factor: 1, source: 'SI' },
   g: { symbol: 'g', dimension: 'mass', system: 'metric', factor: 0.001, source: 'SI' },
   lb: { symbol: 'lb', dimension: 'mass', system: 'inch', factor: 0.45359237, source: NIST },
