@@ -75,10 +75,13 @@ const wrongKind = (value: number, spelled: readonly Spelling[], wanted: Wanted, 
   return fault('pound-alone', wanted.input, got, { ...facts, options: meant })
 }
 
+// No unit is spelled in more pieces than this; looking further would take a time that grows with the square of the text.
+const UNIT_PIECES = 16
+
 // "120 Nm please": the longest run of leading words that is a unit, and what stands behind it.
 const knownThenMore = (unitText: string, wanted: Wanted): string | undefined => {
   const words = unitText.split(/(?<=[^a-zA-Z°º"'%])|(?=[^a-zA-Z°º"'%])|(?<=[°º"'%])/)
-  for (let taken = words.length - 1; taken > 0; taken--) {
+  for (let taken = Math.min(words.length - 1, UNIT_PIECES); taken > 0; taken--) {
     if (pick(spelledUnits(words.slice(0, taken).join('')), wanted)) return words.slice(taken).join('').trim()
   }
   return undefined
