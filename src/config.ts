@@ -114,3 +114,9 @@ export const loadSettings = (env: Readonly<Record<string, string | undefined>>):
   if (faults.length > 0) throw new SettingsFault(faults)
   return Object.freeze(Object.fromEntries(read)) as Settings
 }
+
+/** What the chat door needs; undefined where it stays shut. */
+export const chatSettingsOf = (all: Settings) => {
+  const { DISCORD_TOKEN: token, DISCORD_APPLICATION_ID: applicationId, DISCORD_API_URL: apiUrl, DISCORD_SHARDS } = all
+  return token === undefined ? undefined : { token, applicationId, apiUrl, shards: DISCORD_SHARDS }
+}

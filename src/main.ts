@@ -2,9 +2,9 @@
 import { randomUUID } from 'node:crypto'
 import closeWithGrace from 'close-with-grace'
 import { topics } from '../commands/index.ts'
-import { loadSettings, type Settings } from './config.ts'
+import { chatSettingsOf, loadSettings, type Settings } from './config.ts'
 import { createDesk, type Desk } from './desk/desk.ts'
-import type { Chat, ChatSettings } from './faces/chat/gateway.ts'
+import type { Chat } from './faces/chat/gateway.ts'
 import { engineVersion } from './tables/version.ts'
 
 const line = (text: string): void => void process.stdout.write(`${text}\n`)
@@ -12,25 +12,21 @@ const complain = (text: string): void => void process.stderr.write(`${text}\n`)
 
 const deskOf = ({ UNITS: system, LOCALE: locale }: Settings): Desk => createDesk({ system, locale })
 
-const chatSettings = (settings: Settings): ChatSettings | undefined => {
-  const { DISCORD_TOKEN: token, DISCORD_APPLICATION_ID: applicationId } = settings
-  return token === undefined
-    ? undefined
-    : { token, applicationId, apiUrl: settings.DISCORD_API_URL, shards: settings.DISCORD_SHARDS }
-}
-
 const serve = async (settings: Settings): Promise<void> => {
   const { pino } = await import('pino')
   const { createCounters } = await import('./counters.ts')
   const { buildHttp } = await import('./faces/http/server.ts')
+  const { createPictures } = await import('./faces/pictures.ts')
   const log = pino({ level: settings.LOG_LEVEL }, pino.destination(2))
   const counters = createCounters({ process: true })
   const desk = createDesk({ system: settings.UNITS, locale: settings.LOCALE, record: counters.asked })
-  const forChat = chatSettings(settings)
+  const pictures = createPictures()
+  const forChat = chatSettingsOf(settings)
   let chat: Chat | undefined
   const trouble = (): string | undefined => forChat && (chat ? chat.trouble() : 'chat is starting')
   const http = await buildHttp({
     desk,
+    pictures,
     shop: settings.SHOP_NAME,
     trustProxy: settings.TRUST_PROXY,
     mostASecond: 1000,
@@ -48,13 +44,23 @@ const serve = async (settings: Settings): Promise<void> => {
   if (forChat) {
     const { openChat } = await import('./faces/chat/gateway.ts')
     const { chat: count, shards: shardsUp } = counters
-    chat = openChat({ settings: forChat, desk, topics, now: Date.now, reference: randomUUID, count, shardsUp, log })
+    chat = openChat({
+      settings: forChat,
+      desk,
+      topics,
+      pictures,
+      now: Date.now,
+      reference: randomUUID,
+      count,
+      shardsUp,
+      log,
+    })
   }
   line(`Armlength ${engineVersion}: HTTP open at ${address}; chat ${forChat ? 'on' : 'off (DISCORD_TOKEN is not set)'}`)
 }
 
 const register = async (settings: Settings): Promise<void> => {
-  const forChat = chatSettings(settings)
+  const forChat = chatSettingsOf(settings)
   if (!forChat) throw new Error('DISCORD_TOKEN is not set: there is no bot to register commands for')
   const { registerCommands } = await import('./faces/chat/gateway.ts')
   const { add, change, remove } = await registerCommands(forChat, topics, deskOf(settings))

@@ -5,6 +5,7 @@ import { offersOf } from '../../commands/topic.ts'
 import { createDesk, type Desk } from '../../src/desk/desk.ts'
 import { handleInteraction } from '../../src/faces/chat/handler.ts'
 import { buildHttp } from '../../src/faces/http/server.ts'
+import type { Pictures } from '../../src/faces/pictures.ts'
 import { runTerminal } from '../../src/faces/terminal/terminal.ts'
 import type { Answer } from '../../src/questions/answer.ts'
 import type { QuestionName } from '../../src/questions/index.ts'
@@ -26,6 +27,7 @@ export const testDesk = (): Desk => createDesk({ system: 'metric', locale: 'en' 
 export const testHttp = (desk: Desk, mostASecond = 100_000): Promise<FastifyInstance> =>
   buildHttp({
     desk,
+    pictures: noPictures,
     shop: 'Kiln Lane Garage',
     trustProxy: false,
     mostASecond,
@@ -35,6 +37,9 @@ export const testHttp = (desk: Desk, mostASecond = 100_000): Promise<FastifyInst
     readiness: () => ({ status: 'ok', reasons: [] }),
     metrics: async () => ({ type: 'text/plain', text: '' }),
   })
+
+/** Words only: what is drawn is tested where it is drawn. */
+export const noPictures: Pictures = { png: () => Promise.reject(new Error('no pictures here')) }
 
 const statusOfExit: Readonly<Record<number, Answer['status']>> = { 0: 'answered', 2: 'refused', 3: 'incomplete' }
 
@@ -72,7 +77,7 @@ export const commandFor = (question: QuestionName, raw: RawTexts): Record<string
   return { id: '1', type: 1, name: topic.name, options: [{ type: 1, name: word, options }] }
 }
 
-const throughChat = (desk: Desk, question: QuestionName, raw: RawTexts): Shown => {
+const throughChat = async (desk: Desk, question: QuestionName, raw: RawTexts): Promise<Shown> => {
   const interaction = {
     id: '1',
     application_id: '2',
@@ -83,9 +88,10 @@ const throughChat = (desk: Desk, question: QuestionName, raw: RawTexts): Shown =
     user: { id: '3', username: 'bay-2' },
     data: commandFor(question, raw),
   }
-  const reply = handleInteraction(interaction as never, {
+  const reply = await handleInteraction(interaction as never, {
     desk,
     topics,
+    pictures: noPictures,
     failed: (error) => {
       throw error
     },

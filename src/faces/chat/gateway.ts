@@ -4,6 +4,7 @@ import type { Topic } from '../../../commands/topic.ts'
 import type { ChatEvent } from '../../counters.ts'
 import type { Desk } from '../../desk/desk.ts'
 import { languageFor } from '../../words/index.ts'
+import type { Pictures } from '../pictures.ts'
 import { deliver } from './callback.ts'
 import { buildCommands } from './commands.ts'
 import { askerOf, busyReply, handleInteraction } from './handler.ts'
@@ -28,6 +29,7 @@ export interface ChatParts {
   readonly settings: ChatSettings
   readonly desk: Desk
   readonly topics: readonly Topic[]
+  readonly pictures: Pictures
   readonly now: () => number
   readonly reference: () => string
   readonly count: (event: ChatEvent) => void
@@ -84,7 +86,7 @@ const clientFor = ({ apiUrl, shards }: ChatSettings): Client =>
 
 /** Opens the chat door. Never throws for what Discord does: the door is ill then, and says why. */
 export const openChat = (parts: ChatParts): Chat => {
-  const { settings, desk, topics, log, count } = parts
+  const { settings, desk, topics, pictures, log, count } = parts
   const client = clientFor(settings)
   const callbacks = new REST({
     version: '10',
@@ -107,7 +109,7 @@ export const openChat = (parts: ChatParts): Chat => {
   }
 
   const answer = async (interaction: APIInteraction): Promise<void> => {
-    const reply = handleInteraction(interaction, { desk, topics, failed: fail })
+    const reply = await handleInteraction(interaction, { desk, topics, pictures, failed: fail })
     if (!reply) return count('unknown')
     const told = (delivery: string, error: unknown): void =>
       log.warn({ err: error, delivery }, 'a chat answer did not arrive')

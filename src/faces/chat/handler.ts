@@ -7,13 +7,17 @@ import {
 } from 'discord.js'
 import type { Topic } from '../../../commands/topic.ts'
 import type { Desk } from '../../desk/desk.ts'
-import { languageFor } from '../../words/index.ts'
+import { figureOf } from '../../figures/index.ts'
+import type { Answer } from '../../questions/answer.ts'
+import { languageFor, type Words } from '../../words/index.ts'
+import type { Pictures } from '../pictures.ts'
 import { readCommand } from './reading.ts'
-import { type ChatReply, privateLine, renderReply } from './reply.ts'
+import { type ChatReply, type Picture, privateLine, renderReply } from './reply.ts'
 
 export interface HandlerParts {
   readonly desk: Desk
   readonly topics: readonly Topic[]
+  readonly pictures: Pictures
   /** Told of bugs; gives the reference that the asker sees. */
   readonly failed: (error: unknown) => string
 }
@@ -31,17 +35,34 @@ export const askerOf = (interaction: APIInteraction): { user: string; server: st
 export const languageOf = (interaction: APIInteraction, desk: Desk) =>
   languageFor('locale' in interaction ? interaction.locale : undefined, desk.locale)
 
+// A picture that is late or fails is left out: the answer in words does not wait for it.
+const PICTURE_WAIT_MS = 1200
+
+const pictureOf = async (answer: Answer, words: Words, pictures: Pictures): Promise<Picture | undefined> => {
+  const figure = figureOf(answer, words, 'dark')
+  if (!figure) return undefined
+  let timer: NodeJS.Timeout | undefined
+  const late = new Promise<undefined>((resolve) => {
+    timer = setTimeout(() => resolve(undefined), PICTURE_WAIT_MS)
+  })
+  const drawn = pictures.png(figure.svg).catch(() => undefined)
+  const data = await Promise.race([drawn, late])
+  clearTimeout(timer)
+  return data && { data, alt: figure.alt }
+}
+
 /** The reply to an interaction; undefined where it is not a command of ours. A bug becomes one calm line. */
-export const handleInteraction = (
+export const handleInteraction = async (
   interaction: APIInteraction,
-  { desk, topics, failed }: HandlerParts,
-): ChatReply | undefined => {
+  { desk, topics, pictures, failed }: HandlerParts,
+): Promise<ChatReply | undefined> => {
   if (!isSlashCommand(interaction)) return undefined
   const ask = readCommand(interaction.data, topics)
   if (!ask) return undefined
   const { words, locale } = languageOf(interaction, desk)
   try {
-    return renderReply(desk.ask(ask.question, ask.raw, { door: 'chat', locale }), words)
+    const answer = desk.ask(ask.question, ask.raw, { door: 'chat', locale })
+    return renderReply(answer, words, await pictureOf(answer, words, pictures))
   } catch (error) {
     return privateLine(words.faces.outage.replace('{reference}', failed(error)))
   }

@@ -69,20 +69,36 @@ const layOut = (answer: Answer, words: Words): { embed: APIEmbed; whole: string 
   return { embed, whole: cut ? plainText(answer, sections) : undefined }
 }
 
+/** A figure ready to be sent, and the same in words for those who cannot see it. */
+export interface Picture {
+  readonly data: Buffer
+  readonly alt: string
+}
+
+const ALT = 1024
+
 /** Faults and gaps are told to the asker alone; an answer to everybody who was there. */
-export const renderReply = (answer: Answer, words: Words): ChatReply => {
+export const renderReply = (answer: Answer, words: Words, picture?: Picture): ChatReply => {
   const { embed, whole } = layOut(answer, words)
-  const name = 'armlength-answer.txt'
+  const files = [
+    ...(picture ? [{ name: 'armlength.png', data: picture.data, description: picture.alt }] : []),
+    ...(whole === undefined
+      ? []
+      : [{ name: 'armlength-answer.txt', data: Buffer.from(whole, 'utf8'), description: headlineOf(answer) }]),
+  ]
+  const attachments = files.map(({ name, description }, id) => ({
+    id,
+    filename: name,
+    description: description.slice(0, ALT),
+  }))
   return {
     data: {
-      embeds: [embed],
+      embeds: [picture ? { ...embed, image: { url: 'attachment://armlength.png' } } : embed],
       allowed_mentions: { parse: [] },
       ...(answer.status === 'answered' ? {} : { flags: MessageFlags.Ephemeral }),
-      ...(whole === undefined
-        ? {}
-        : { attachments: [{ id: 0, filename: name, description: headlineOf(answer).slice(0, 1024) }] }),
+      ...(files.length === 0 ? {} : { attachments }),
     },
-    files: whole === undefined ? [] : [{ name, data: Buffer.from(whole, 'utf8') }],
+    files: files.map(({ name, data }) => ({ name, data })),
   }
 }
 

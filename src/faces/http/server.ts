@@ -8,6 +8,8 @@ import { jsonSchemaTransform, jsonSchemaTransformObject, serializerCompiler } fr
 import type { Desk } from '../../desk/desk.ts'
 import { engineVersion } from '../../tables/version.ts'
 import { languageFor } from '../../words/index.ts'
+import type { Pictures } from '../pictures.ts'
+import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
 import { questionRoutes } from './api/questions.ts'
 import { readBody } from './body.ts'
@@ -16,6 +18,7 @@ import { problem, sendProblem } from './problem.ts'
 
 export interface HttpParts extends HealthParts {
   readonly desk: Desk
+  readonly pictures: Pictures
   readonly shop: string
   readonly trustProxy: boolean | string[]
   /** Requests that one address may make in a second before it is told to wait. */
@@ -139,6 +142,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
     })
   }
   questionRoutes(app, parts.desk)
+  figureRoutes(app, parts.desk, parts.pictures)
   healthRoutes(app, parts)
   app.get('/', { schema: { hide: true } }, (request, reply) => {
     const { words, locale } = languageFor(request.headers['accept-language'], parts.desk.locale)

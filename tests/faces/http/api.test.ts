@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildHttp } from '../../../src/faces/http/server.ts'
 import type { Answer } from '../../../src/questions/answer.ts'
 import { questionNames } from '../../../src/questions/index.ts'
-import { testDesk, testHttp } from '../../support/doors.ts'
+import { noPictures, testDesk, testHttp } from '../../support/doors.ts'
 
 let http: FastifyInstance
 beforeAll(async () => {
@@ -197,6 +197,7 @@ describe('headers and limits', () => {
           throw new Error('secret cause')
         },
       },
+      pictures: noPictures,
       shop: 'x',
       trustProxy: false,
       mostASecond: 1000,

@@ -15,6 +15,8 @@ interface OpenApi {
   components: { schemas: Record<string, unknown> }
 }
 
+const asRoute = (path: string): string => path.replace(/\{(\w+)\}/g, ':$1')
+
 let http: FastifyInstance
 let document: OpenApi
 beforeAll(async () => {
@@ -47,12 +49,14 @@ describe('the OpenAPI document', () => {
   it('names no path that the door does not have', async () => {
     for (const [path, methods] of Object.entries(document.paths)) {
       for (const method of Object.keys(methods))
-        expect(http.hasRoute({ url: path, method: method.toUpperCase() as 'GET' }), `${method} ${path}`).toBe(true)
+        expect(http.hasRoute({ url: asRoute(path), method: method.toUpperCase() as 'GET' }), `${method} ${path}`).toBe(
+          true,
+        )
     }
   })
 
   it('names every path of the door but the pages and itself', () => {
-    const told = new Set(Object.keys(document.paths))
+    const told = new Set(Object.keys(document.paths).map(asRoute))
     const above: string[] = []
     const routes = http
       .printRoutes({ commonPrefix: false })

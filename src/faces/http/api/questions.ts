@@ -1,5 +1,4 @@
 // The question routes: the catalogue, and one address for each question, by GET or POST, that gives the Answer document.
-import { createHash } from 'node:crypto'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { z } from 'zod'
 import { topics } from '../../../../commands/index.ts'
@@ -11,6 +10,7 @@ import { isQuestionName, type QuestionName, questionNames, questions } from '../
 import { dataVersion, engineVersion } from '../../../tables/version.ts'
 import { languageFor, type Words } from '../../../words/index.ts'
 import { problem, refusedProblem, refusedSchema, sendProblem } from '../problem.ts'
+import { tagOf, wantsOther } from './tag.ts'
 
 const inputSchema = z.object({
   name: z.string(),
@@ -90,16 +90,6 @@ const send = (
   if (answer.status !== 'refused') return reply.send(answer)
   return sendProblem(reply.removeHeader('etag'), refusedProblem(answer))
 }
-
-/** The same for the same inputs, language and versions: what a cache may compare. */
-const tagOf = (desk: Desk, name: QuestionName, raw: RawInputs, accepted: string | undefined): string => {
-  const { locale } = languageFor(accepted, desk.locale)
-  const key = JSON.stringify([name, raw, locale, desk.system, engineVersion, dataVersion])
-  return `"${createHash('sha256').update(key).digest('base64url').slice(0, 27)}"`
-}
-
-const wantsOther = (header: string | undefined, tag: string): boolean =>
-  header === undefined || !header.split(',').some((one) => one.trim().replace(/^W\//, '') === tag || one.trim() === '*')
 
 export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
   const { words } = languageFor(undefined, desk.locale)

@@ -1,0 +1,63 @@
+// Sheets as PNG: sharp with the bundled font, kept by their content. The same sheet is drawn once, however often it is asked for.
+import { createHash } from 'node:crypto'
+import { mkdtempSync, writeFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { tmpdir } from 'node:os'
+import { dirname, join } from 'node:path'
+
+export interface Pictures {
+  readonly png: (svg: string) => Promise<Buffer>
+}
+
+const KEPT = 200
+const WEIGHTS = ['400Regular', '600SemiBold', '700Bold']
+
+// sharp takes a font from npm only through fontconfig, and fontconfig reads its file once, before the first text is drawn.
+const pointToFont = (): void => {
+  const fonts = dirname(createRequire(import.meta.url).resolve('@expo-google-fonts/inter/package.json'))
+  const folder = mkdtempSync(join(tmpdir(), 'armlength-fonts-'))
+  const places = WEIGHTS.map((weight) => `<dir>${join(fonts, weight)}</dir>`).join('')
+  const file = join(folder, 'fonts.conf')
+  writeFileSync(
+    file,
+    `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig>${places}<cachedir>${folder}</cachedir></fontconfig>`,
+  )
+  process.env.FONTCONFIG_FILE = file
+}
+
+type Render = (svg: string) => Promise<Buffer>
+
+const loadRender = async (): Promise<Render> => {
+  pointToFont()
+  const { default: sharp } = await import('sharp')
+  sharp.cache(false)
+  sharp.concurrency(1)
+  return (svg) => sharp(Buffer.from(svg)).png({ compressionLevel: 6 }).toBuffer()
+}
+
+/** Draws nothing until it is first asked to, so that a start does not wait for it. */
+export const createPictures = (): Pictures => {
+  let render: Promise<Render> | undefined
+  const kept = new Map<string, Promise<Buffer>>()
+  return {
+    png: (svg) => {
+      const key = createHash('sha256').update(svg).digest('base64')
+      const known = kept.get(key)
+      if (known) {
+        kept.delete(key)
+        kept.set(key, known)
+        return known
+      }
+      render ??= loadRender()
+      const drawn = render.then((draw) => draw(svg))
+      kept.set(key, drawn)
+      // A picture that failed is not kept; the next asker may have more luck.
+      drawn.catch(() => kept.delete(key))
+      for (const oldest of kept.keys()) {
+        if (kept.size <= KEPT) break
+        kept.delete(oldest)
+      }
+      return drawn
+    },
+  }
+}

@@ -1,0 +1,60 @@
+// SVG as text: elements, attributes, escaping. Numbers are written short; nothing here knows what is drawn.
+
+export type Attributes = Readonly<Record<string, string | number | undefined>>
+
+const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
+export const escapeXml = (text: string): string => text.replace(/[&<>"]/g, (char) => entities[char] as string)
+
+const short = (value: string | number): string =>
+  typeof value === 'number' ? String(Math.round(value * 10) / 10) : escapeXml(value)
+
+/** One element; undefined attributes are left out. */
+export const element = (name: string, attributes: Attributes, ...children: readonly string[]): string => {
+  const told = Object.entries(attributes).map(([key, value]) =>
+    value === undefined ? '' : ` ${key}="${short(value)}"`,
+  )
+  return children.length === 0
+    ? `<${name}${told.join('')}/>`
+    : `<${name}${told.join('')}>${children.join('')}</${name}>`
+}
+
+export const text = (content: string, attributes: Attributes): string => element('text', attributes, escapeXml(content))
+
+export interface Point {
+  readonly x: number
+  readonly y: number
+}
+
+export const line = (from: Point, to: Point, attributes: Attributes): string =>
+  element('line', { x1: from.x, y1: from.y, x2: to.x, y2: to.y, ...attributes })
+
+export const circle = (at: Point, r: number, attributes: Attributes): string =>
+  element('circle', { cx: at.x, cy: at.y, r, ...attributes })
+
+/** A line with an arrow head at its end, drawn as one path so that it looks the same in every renderer. */
+export const arrow = (from: Point, to: Point, head: number, attributes: Attributes): string => {
+  const length = Math.hypot(to.x - from.x, to.y - from.y)
+  const [ux, uy] = length === 0 ? [0, -1] : [(to.x - from.x) / length, (to.y - from.y) / length]
+  const neck = { x: to.x - ux * head, y: to.y - uy * head }
+  const wing = head * 0.6
+  const points = [
+    [neck.x - uy * wing, neck.y + ux * wing],
+    [to.x, to.y],
+    [neck.x + uy * wing, neck.y - ux * wing],
+  ]
+  const shaft = line(from, neck, { ...attributes, fill: undefined })
+  const tip = element('polygon', {
+    points: points.map(([x = 0, y = 0]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' '),
+    class: `${attributes.class}-tip`,
+  })
+  return shaft + tip
+}
+
+/** Six corners around a point. */
+export const hexagon = (at: Point, r: number, attributes: Attributes): string => {
+  const corners = [0, 60, 120, 180, 240, 300].map((degrees) => {
+    const turn = (degrees * Math.PI) / 180
+    return `${(at.x + r * Math.cos(turn)).toFixed(1)},${(at.y + r * Math.sin(turn)).toFixed(1)}`
+  })
+  return element('polygon', { points: corners.join(' '), ...attributes })
+}
