@@ -13,7 +13,7 @@ interface Import {
 
 const files = ['src', 'commands'].flatMap((top) =>
   readdirSync(join(root, top), { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith('.ts'))
+    .filter((name) => /\.tsx?$/.test(name))
     .map((name) => join(top, name)),
 )
 
@@ -78,6 +78,8 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
     '@fastify/rate-limit',
     '@fastify/swagger',
     'zod',
+    'preact',
+    'preact-render-to-string',
     'node:crypto',
   ],
   'faces/terminal': [],

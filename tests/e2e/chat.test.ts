@@ -46,6 +46,14 @@ describe('chat with Discord in good health', () => {
     expect(record).toMatchObject({ status: expect.any(Number), type: 4 })
     expect(headlineOf(record.data)).toBe('**Set 87.5 lbf·ft on the wrench: the fastener gets 100 lbf·ft.**')
     expect(record.data.flags ?? 0).toBe(0)
+    const [picture] = record.files
+    expect(picture?.name).toBe('armlength.png')
+    const { attachments, embeds } = record.data as unknown as {
+      attachments: Array<{ description: string }>
+      embeds: Array<{ image: { url: string } }>
+    }
+    expect(attachments[0]?.description).toContain('SET 87.5 lbf·ft')
+    expect(embeds[0]?.image.url).toBe('attachment://armlength.png')
     await untilCounted('answered')
     expect(discord.requests.filter(({ route }) => route === 'commands-put')).toHaveLength(1)
     expect(discord.violations).toEqual([])

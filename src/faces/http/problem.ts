@@ -53,6 +53,7 @@ export const sendProblem = (
   document: Problem | (Problem & Record<string, unknown>),
 ): FastifyReply =>
   reply
+    .removeHeader('etag')
     .code(document.status)
     .header('content-type', PROBLEM_TYPE)
     .header('cache-control', 'no-store')

@@ -1,5 +1,5 @@
 // The HTTP door, ready but not listening: routes, limits, headers, and a problem document for everything that goes wrong.
-import { createHash, randomUUID } from 'node:crypto'
+import { randomUUID } from 'node:crypto'
 import helmet from '@fastify/helmet'
 import rateLimit from '@fastify/rate-limit'
 import swagger from '@fastify/swagger'
@@ -7,13 +7,12 @@ import Fastify, { type FastifyError, type FastifyInstance, type FastifyReply, ty
 import { jsonSchemaTransform, jsonSchemaTransformObject, serializerCompiler } from 'fastify-type-provider-zod'
 import type { Desk } from '../../desk/desk.ts'
 import { engineVersion } from '../../tables/version.ts'
-import { languageFor } from '../../words/index.ts'
 import type { Pictures } from '../pictures.ts'
 import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
 import { questionRoutes } from './api/questions.ts'
 import { readBody } from './body.ts'
-import { pageStyle, startPage } from './kiosk/start-page.ts'
+import { kioskRoutes } from './kiosk/routes.tsx'
 import { problem, sendProblem } from './problem.ts'
 
 export interface HttpParts extends HealthParts {
@@ -31,8 +30,6 @@ export interface HttpParts extends HealthParts {
 const BODY_LIMIT = 16 * 1024
 const NOT_FOUND = 'The questions are listed at /v1/questions.'
 const REQUEST_TIMEOUT_MS = 10_000
-
-const styleHash = `'sha256-${createHash('sha256').update(pageStyle).digest('base64')}'`
 
 const clientProblem = (error: FastifyError, reply: FastifyReply): FastifyReply => {
   if (error.statusCode === 413) return sendProblem(reply, problem('too-large', `At most ${BODY_LIMIT} bytes are read.`))
@@ -118,7 +115,8 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
       useDefaults: false,
       directives: {
         defaultSrc: ["'none'"],
-        styleSrc: [styleHash],
+        styleSrc: ["'self'"],
+        imgSrc: ["'self'"],
         baseUri: ["'none'"],
         formAction: ["'self'"],
         frameAncestors: ["'none'"],
@@ -144,14 +142,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   questionRoutes(app, parts.desk)
   figureRoutes(app, parts.desk, parts.pictures)
   healthRoutes(app, parts)
-  app.get('/', { schema: { hide: true } }, (request, reply) => {
-    const { words, locale } = languageFor(request.headers['accept-language'], parts.desk.locale)
-    reply
-      .header('content-type', 'text/html; charset=utf-8')
-      .header('cache-control', 'no-cache')
-      .header('vary', 'accept-language')
-    return startPage(words, parts.shop, locale, parts.desk.system)
-  })
+  kioskRoutes(app, parts.desk, parts.shop)
   app.get('/openapi.json', { schema: { hide: true } }, (_request, reply) => {
     reply
       .header('content-type', 'application/json; charset=utf-8')

@@ -14,9 +14,9 @@ const longest = {
   question: 'adapter-setting' as const,
   raw: {
     torque: '48.123456 ± 3.123456 N·m',
-    lever: '380.123 mm',
+    lever: '380.25 mm',
     adapter: '45.123456 mm@30; 45.123456 mm@-30; 45.123456 mm@130; 45.123456 mm@1',
-    hand: '300.123 mm',
+    hand: '300.25 mm',
     mark: '1 N·m',
     least: '1 N·m',
     most: '20 N·m',

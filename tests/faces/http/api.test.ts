@@ -165,15 +165,6 @@ describe('headers and limits', () => {
     expect(headers['strict-transport-security']).toBeUndefined()
   })
 
-  it('the plain page names every question with a link that answers', async () => {
-    const { body } = await http.inject('/')
-    const links = [...body.matchAll(/href="(\/v1\/questions\/[^"]+)"/g)].map((match) =>
-      (match[1] as string).replaceAll('&amp;', '&'),
-    )
-    expect(new Set(links.map((link) => link.split('?')[0])).size).toBe(questionNames.length)
-    for (const link of links) expect((await http.inject(link)).json<Answer>().status, link).toBe('answered')
-  })
-
   it('past the limit of one address 429 says how long to wait; health is never refused', async () => {
     const small = await testHttp(testDesk(), 5)
     const replies = []

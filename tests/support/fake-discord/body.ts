@@ -19,7 +19,7 @@ function parse(text: string): Body {
 }
 
 async function readParts(bytes: Buffer, contentType: string): Promise<Body> {
-  const form = await new Response(bytes, { headers: { 'content-type': contentType } }).formData()
+  const form = await new Response(new Uint8Array(bytes), { headers: { 'content-type': contentType } }).formData()
   const files: Upload[] = []
   let payload = ''
   for (const [key, part] of form) {

@@ -64,7 +64,7 @@ export const figureRoutes = (app: FastifyInstance, desk: Desk, pictures: Picture
   app.get('/v1/questions/:name/figure.svg', about('SVG'), (request, reply) => {
     if (!fresh(request, reply)) return reply
     const sheet = sheetFor(desk, request, reply, 'auto')
-    if (!sheet) return reply.removeHeader('etag')
+    if (!sheet) return reply
     return reply
       .header('content-type', 'image/svg+xml; charset=utf-8')
       .header('content-security-policy', "default-src 'none'; style-src 'unsafe-inline'")
@@ -74,7 +74,7 @@ export const figureRoutes = (app: FastifyInstance, desk: Desk, pictures: Picture
   app.get('/v1/questions/:name/figure.png', about('PNG'), async (request, reply) => {
     if (!fresh(request, reply)) return reply
     const sheet = sheetFor(desk, request, reply, 'light')
-    if (!sheet) return reply.removeHeader('etag')
+    if (!sheet) return reply
     return reply.header('content-type', 'image/png').send(await pictures.png(sheet.svg))
   })
 }

@@ -88,7 +88,7 @@ const send = (
 ): FastifyReply => {
   const answer = desk.ask(name, raw, { door: 'http', locale: request.headers['accept-language'] })
   if (answer.status !== 'refused') return reply.send(answer)
-  return sendProblem(reply.removeHeader('etag'), refusedProblem(answer))
+  return sendProblem(reply, refusedProblem(answer))
 }
 
 export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {

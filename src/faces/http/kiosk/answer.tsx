@@ -1,0 +1,97 @@
+// An answer under its form: how the inputs were read, in both unit systems; then what to act on, the figure, and all that holds it up.
+import { figureOf } from '../../../figures/index.ts'
+import type { Answer } from '../../../questions/answer.ts'
+import type { Words } from '../../../words/index.ts'
+import { givenLine, headlineOf, type Section, sectionsOf } from '../../wording.ts'
+
+const List = ({ lines }: { lines: readonly string[] }) => (
+  <ul>
+    {lines.map((line) => (
+      <li key={line} class={line.startsWith('  ') ? 'deeper' : undefined}>
+        {line.trim()}
+      </li>
+    ))}
+  </ul>
+)
+
+const Part = ({ section }: { section: Section }) => (
+  <section class={`part ${section.name}`}>
+    <h3>{section.title}</h3>
+    <List lines={section.lines} />
+  </section>
+)
+
+const Folded = ({ section }: { section: Section }) => (
+  <details class={`part ${section.name}`}>
+    <summary>{section.title}</summary>
+    <List lines={section.lines} />
+  </details>
+)
+
+const folded: ReadonlySet<string> = new Set(['working', 'sources'])
+
+const queryOf = (inputs: Answer['related'][number]['inputs']): string =>
+  new URLSearchParams(
+    Object.entries(inputs).flatMap(([name, value]) => [value].flat().map((text): [string, string] => [name, text])),
+  ).toString()
+
+const Related = ({ answer, words, locale }: { answer: Answer; words: Words; locale: string }) =>
+  answer.related.length === 0 ? null : (
+    <nav class="part related" aria-label={words.faces.related}>
+      <h3>{words.faces.related}</h3>
+      <ul class="keys">
+        {answer.related.map(({ question, inputs, label }) => (
+          <li key={label}>
+            <a class="key" href={`/ask/${question}?${queryOf(inputs)}&lang=${locale}#answer`}>
+              {label}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  )
+
+export const AnswerView = ({
+  answer,
+  words,
+  locale,
+  query,
+}: {
+  answer: Answer
+  words: Words
+  locale: string
+  query: string
+}) => {
+  const typed = answer.given.filter(({ from }) => from === 'asked').map((given) => givenLine(words, given))
+  // What was typed stands above; below it only what was taken without being told.
+  const rest = { ...answer, given: answer.given.filter(({ from }) => from !== 'asked') }
+  const sections = sectionsOf(rest, words)
+  const figure = figureOf(answer, words, 'auto')
+  return (
+    <section id="answer" class={`answer ${answer.status}`} aria-labelledby="headline">
+      {typed.length > 0 && (
+        <div class="typed">
+          <p class="label">{words.page.readAs}</p>
+          <List lines={typed} />
+        </div>
+      )}
+      <h2 id="headline">{headlineOf(answer)}</h2>
+      {figure && (
+        <figure>
+          <img src={`/v1/questions/${answer.question}/figure.svg?${query}`} alt={figure.alt} width="800" />
+        </figure>
+      )}
+      {sections
+        .filter(({ name }) => !folded.has(name))
+        .map((section) => (
+          <Part key={section.name} section={section} />
+        ))}
+      {sections
+        .filter(({ name }) => folded.has(name))
+        .map((section) => (
+          <Folded key={section.name} section={section} />
+        ))}
+      <Related answer={answer} words={words} locale={locale} />
+    </section>
+  )
+}

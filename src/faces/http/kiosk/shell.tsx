@@ -1,0 +1,66 @@
+// The shell of every page: head, name of the shop, language key, footer with what always holds. No script is needed for any of it.
+import type { ComponentChildren } from 'preact'
+import { type Language, type LocaleName, languages, localeNames } from '../../../words/index.ts'
+
+export interface PageParts {
+  readonly language: Language
+  readonly shop: string
+  /** This page's path with its inputs, without the language. */
+  readonly here: string
+}
+
+const inLanguage = (here: string, locale: LocaleName): string =>
+  `${here}${here.includes('?') ? '&' : '?'}lang=${locale}`
+
+const LanguageKey = ({ language, here }: PageParts) => (
+  <nav class="languages" aria-label={language.words.page.language}>
+    {localeNames.map((locale) => (
+      <a
+        key={locale}
+        href={inLanguage(here, locale)}
+        lang={locale}
+        hreflang={locale}
+        aria-current={locale === language.locale ? 'true' : undefined}
+      >
+        {languages[locale].words.page.ownName}
+      </a>
+    ))}
+  </nav>
+)
+
+export const Shell = (parts: PageParts & { title: string; children: ComponentChildren }) => {
+  const { words, locale } = parts.language
+  return (
+    <html lang={locale}>
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <meta name="color-scheme" content="light dark" />
+        <title>{`${parts.title} – Armlength, ${parts.shop}`}</title>
+        <link rel="stylesheet" href="/kiosk.css" />
+      </head>
+      <body>
+        <a class="skip" href="#main">
+          {words.page.skip}
+        </a>
+        <header class="top">
+          <a class="home" href="/">
+            Armlength
+          </a>
+          <span class="shop">{parts.shop}</span>
+          <LanguageKey {...parts} />
+        </header>
+        <main id="main">{parts.children}</main>
+        <footer>
+          <p>{words.cautions['maker-first']}</p>
+          <p>{words.cautions['critical-joint']}</p>
+          <p>
+            <a href="/v1/questions">{words.page.catalogue}</a>
+            {' · '}
+            <a href="/openapi.json">OpenAPI</a>
+          </p>
+        </footer>
+      </body>
+    </html>
+  )
+}
