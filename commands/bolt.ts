@@ -4,5 +4,8 @@ import type { Topic } from './topic.ts'
 export const bolt: Topic = {
   name: 'bolt',
   shape: 'parts',
-  offers: [{ word: 'nut-factor', question: 'nut-factor' }],
+  offers: [
+    { word: 'nut-factor', question: 'nut-factor' },
+    { word: 'prevailing', question: 'prevailing' },
+  ],
 }

@@ -3,9 +3,23 @@ import { adapter } from './adapter.ts'
 import { bolt } from './bolt.ts'
 import { check } from './check.ts'
 import { convert } from './convert.ts'
+import { extension } from './extension.ts'
 import { hand } from './hand.ts'
 import { head } from './head.ts'
 import { lubricant } from './lubricant.ts'
+import { multiplier } from './multiplier.ts'
+import { swivel } from './swivel.ts'
 import type { Topic } from './topic.ts'
 
-export const topics: readonly Topic[] = [adapter, hand, head, lubricant, bolt, check, convert]
+export const topics: readonly Topic[] = [
+  adapter,
+  hand,
+  head,
+  swivel,
+  extension,
+  multiplier,
+  lubricant,
+  bolt,
+  check,
+  convert,
+]

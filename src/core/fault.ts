@@ -29,6 +29,8 @@ export const faultTells = {
   'hand-at-lever': 'conflict',
   'pairs-uneven': 'conflict',
   'diameter-not-size': 'conflict',
+  'two-ratios': 'conflict',
+  'ratio-holds-losses': 'conflict',
   'not-a-text': 'not-allowed',
   'not-an-object': 'not-allowed',
   'not-a-choice': 'not-allowed',

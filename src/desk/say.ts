@@ -81,14 +81,17 @@ export const sayerFor = ({ words, style }: Language): Sayer => {
   const phrase = ({ key, with: params }: Phrase): string =>
     render(words.say[key], (place) => (params[place] === undefined ? undefined : param(params[place])))
 
+  // Ends that are shown alike are one value, not a span.
   const span = (unit: Unit, low: number, high: number): string => {
-    const high_ = show(quantity(high, unit))
-    return `${showNumber(low, style)} ${words.faces.to} ${high_}`
+    const highest = show(quantity(high, unit))
+    const lowest = showNumber(low, style)
+    return show(quantity(low, unit)) === highest ? highest : `${lowest} ${words.faces.to} ${highest}`
   }
 
   const quantityResult = ({ quantity: q, low, high }: QuantityResult): ShownQuantity => ({
     ...shown(q),
-    ...(low === undefined || high === undefined ? {} : { low, high, span: span(q.unit, low, high) }),
+    ...(low === undefined || high === undefined ? {} : { low, high }),
+    ...(low === undefined || high === undefined || low === high ? {} : { span: span(q.unit, low, high) }),
     also: also(q),
   })
 

@@ -3,14 +3,19 @@ import { adapterReading } from './adapter-reading.ts'
 import { adapterSetting } from './adapter-setting.ts'
 import { convert } from './convert.ts'
 import { endFitting } from './end-fitting.ts'
+import { extensionBar } from './extension-bar.ts'
+import { flexHead } from './flex-head.ts'
 import { handPosition } from './hand-position.ts'
 import { lubricant } from './lubricant.ts'
+import { multiplier } from './multiplier.ts'
 import { nutFactor } from './nut-factor.ts'
 import { pivotOffset } from './pivot-offset.ts'
+import { prevailing } from './prevailing.ts'
 import { pull } from './pull.ts'
 import type { Question } from './question.ts'
 import { scaleCheck } from './scale-check.ts'
 import { scalePlan } from './scale-plan.ts'
+import { swivel } from './swivel.ts'
 import { toleranceBand } from './tolerance-band.ts'
 
 export type QuestionName =
@@ -19,6 +24,11 @@ export type QuestionName =
   | 'hand-position'
   | 'pivot-offset'
   | 'end-fitting'
+  | 'flex-head'
+  | 'swivel'
+  | 'extension-bar'
+  | 'multiplier'
+  | 'prevailing'
   | 'pull'
   | 'convert'
   | 'lubricant'
@@ -33,6 +43,11 @@ export const questions: { readonly [Name in QuestionName]: Question<Name> } = {
   'hand-position': handPosition,
   'pivot-offset': pivotOffset,
   'end-fitting': endFitting,
+  'flex-head': flexHead,
+  swivel,
+  'extension-bar': extensionBar,
+  multiplier,
+  prevailing,
   pull,
   convert,
   lubricant,

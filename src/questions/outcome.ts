@@ -7,6 +7,7 @@ import type { Phrase } from './phrase.ts'
 
 export type CautionCode = keyof (typeof en)['cautions']
 export type PointerKey = keyof (typeof en)['pointers']
+export type InputName = keyof (typeof en)['inputs']
 export type WordCode = keyof (typeof en)['codes']
 
 /** `low` and `high` in the unit of the quantity. */

@@ -3,7 +3,7 @@ import type { Fault } from '../core/fault.ts'
 import type { Quantity } from '../core/quantity.ts'
 import { type Dimension, everyday, type Unit } from '../core/unit.ts'
 import type { Input } from './input.ts'
-import type { Outcome } from './outcome.ts'
+import type { InputName, Outcome } from './outcome.ts'
 
 export type Inputs = Readonly<Record<string, Input<unknown>>>
 
@@ -33,7 +33,8 @@ export const resultUnits = (given: readonly Quantity[], fallback: 'metric' | 'in
 
 interface Definition<Name extends string, I extends Inputs> {
   readonly name: Name
-  readonly inputs: I
+  /** Every name has its words; one that has none does not compile. */
+  readonly inputs: I & { readonly [Unspoken in Exclude<keyof I, InputName>]: never }
   /** Names of results in the order in which they are shown; a test holds answers against it. */
   readonly results: readonly string[]
   /** Groups of which one input is enough (lever or hand). The first of a group is what is asked for. */

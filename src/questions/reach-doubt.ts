@@ -99,3 +99,14 @@ export const doubtStep = (torque: Quantity, low: number, high: number, doubt: Do
     percentOf(doubt.band),
   )
 }
+
+/** What the wrench's own tolerance makes of a torque: said beside spans that it is not part of. */
+export const wrenchSpanStep = (torque: Quantity): Step => {
+  const l = standardLimit(si(torque)) // by the torque itself: the range of the wrench is not asked here
+  return step(
+    phrase('wrench.tolerance-besides', { tolerance: percentOf(l) }),
+    'T (1 ± l)',
+    put`${quantity(torque.value * (1 - l), torque.unit)} … ${quantity(torque.value * (1 + l), torque.unit)}`,
+    torque,
+  )
+}

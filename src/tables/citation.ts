@@ -53,5 +53,33 @@ export const citations = {
     where: '4.3; 6.3(a)',
     standing: 'published',
   },
+  cardan: {
+    title: 'Single Cardan joint, velocity ratio (handbooks of machine design)',
+    where: 'cos β to 1/cos β in a turn',
+    standing: 'from memory',
+  },
+  swivelManuals: {
+    title: 'Torque Setting Criteria (maintenance bulletin); Continental IO-240 manual',
+    where: 'example D; figure B-2: up to 15° without a correction',
+    standing: 'published',
+  },
+  swivelPractice: {
+    title: 'Common practice: friction and side load in a bent swivel',
+    where: 'no published source',
+    standing: 'common practice',
+  },
+  twist: { title: 'Torsion of a round bar; G of steel 79.3 GPa', where: 'handbooks', standing: 'from memory' },
+  energy: { title: 'Conservation of energy', where: 'torque times turns, less losses', standing: 'worked out' },
+  efficiencyPractice: {
+    title: 'Common practice: efficiency of torque multipliers 0.75 to 0.95',
+    where: 'no published source',
+    standing: 'common practice',
+  },
+  runOnAviation: { title: 'FAA AC 43.13-1B', where: 'paragraph 7-40: run-on torque is added', standing: 'from memory' },
+  runOnArmy: {
+    title: 'US Army TM 5-2330-325-13&P',
+    where: 'WP 0095: added from a third of the target on',
+    standing: 'published',
+  },
   si: { title: 'NIST SP 811 (2008), Guide for the Use of the SI', where: 'appendix B.8', standing: 'published' },
 } as const satisfies Record<string, Citation>

@@ -103,6 +103,43 @@ export const en = {
     'tolerance-band.of-reading': 'Tolerance of the reading (half-width)',
     'tolerance-band.of-full-scale': 'Tolerance of full scale (half-width)',
     'tolerance-band.share': 'That is, of this setting',
+    'wrench.tolerance-besides': 'The tolerance of the wrench, {tolerance} where nothing better is known, comes on top',
+    'flex-head.ahead':
+      'The fastener gets {torque}, what the wrench says at {setting}: it senses ahead of the hinge; only the pull grows.',
+    'flex-head.behind': 'Set to {setting} and tilted, the wrench gives {torque}: it trips behind the hinge.',
+    'flex-head.unknown':
+      'Set to {setting} and tilted, the fastener gets {low} to {high}: which depends on whether the wrench senses ahead of its hinge or behind it.',
+    'flex-head.arm': 'The arm that the tilt leaves',
+    'flex-head.torque-ahead':
+      'Sensing ahead of the hinge (most indicating and electronic wrenches): the torque is what it says',
+    'flex-head.torque-behind': 'Tripping behind the hinge: the same pull on a shorter arm',
+    'flex-head.straight': 'Pull with the handle straight',
+    'swivel.band':
+      'With {setting} on the wrench and {angle} of bend the fastener gets {low} to {high}, or lower still: no setting can make up for that.',
+    'swivel.straight': 'A swivel that is not bent passes on {torque}.',
+    'swivel.low': 'The lowest in a turn, without friction',
+    'swivel.high': 'The highest in a turn, without friction',
+    'swivel.allowed': 'Two engine manuals allow this bend without a correction',
+    'swivel.not-allowed':
+      'Past what two engine manuals allow without a correction: straighten it, or reach the fastener another way',
+    'extension-bar.nothing':
+      'The bar takes nothing away: the fastener gets {torque} under a slow, straight pull. It twists by {twist}.',
+    'extension-bar.too-weak': 'Do not use this stack for {torque}: its weakest square is tested to {rating}.',
+    'extension-bar.torque': 'A bar in line turns with the drive: torque in is torque out',
+    'extension-bar.twist': 'Twist of the bar, taken as round; it spoils angles read at the handle',
+    'extension-bar.weakest': 'What the weakest square, {drive} in, is tested to',
+    'multiplier.set': 'Put {input} into the multiplier for {torque}.',
+    'multiplier.lowest':
+      'Put in no more than {input} for {torque} by the turns ratio: the lowest, at the best efficiency; with more losses it may take up to {high}.',
+    'multiplier.torque-ratio': 'What goes in, by the torque ratio as marked (losses are in it)',
+    'multiplier.lowest-step': 'What goes in at the best efficiency',
+    'multiplier.highest-step': 'What goes in at the poorest efficiency',
+    'prevailing.set': 'Tighten until the wrench shows {final}: {torque} and the run-on torque of {runOn}.',
+    'prevailing.span': 'Tighten until the wrench shows {low} to {high}, in the middle {final}.',
+    'prevailing.final': 'Asked torque and run-on torque together (aviation: always)',
+    'prevailing.army-adds': 'One army manual adds it only from a third of the asked torque on: here it does too',
+    'prevailing.army-leaves-out':
+      'One army manual adds it only from a third of the asked torque on: here it leaves it out. The sources differ; ask the maker',
     'related.direction': 'The same with the adapter at {angle}',
     'related.reading': 'What the fastener gets when the wrench shows {setting}',
     'related.setting': 'What to dial for {torque}',
@@ -141,6 +178,19 @@ export const en = {
       'The adapter stands to the side: pull square to the handle, or the torque changes with the direction of the pull.',
     'already-corrected':
       "If the maker's figure is tied to a special tool or a stated lever length, or the wrench was told the adapter's length, it is corrected already: do not correct it twice.",
+    'side-load':
+      'A tilted head pushes the socket sideways: hold it square, and straighten the handle if there is room.',
+    'lower-still': 'Friction and side load take more, about {loss} in all at a steep bend: the low end is no floor.',
+    'no-corrected-setting': 'No corrected setting can be given for a swivel: where in its turn it stands is not known.',
+    'square-too-weak': 'The weakest square of the stack is {drive} in, tested to {rating}: a larger drive is needed.',
+    'no-impact': 'Under a slow pull only: an impact tool loses torque in every bar.',
+    'support-the-bar': 'Keep the bar in line and hold its head: a bar that leans tips the socket.',
+    'which-ratio': 'Which ratio is marked? A torque ratio holds the losses already; a turns (gear) ratio does not.',
+    'reaction-arm':
+      'The reaction arm pushes back with the whole output: set it against something that holds, and keep hands clear.',
+    'run-on-while-turning':
+      'Read the run-on torque while the nut turns, before it seats; the maker says how much is allowed, and when to replace it.',
+    'run-on-through-adapter': 'A run-on torque that was read through an adapter is converted first, like the rest.',
     'no-pipe': "A pipe on the handle moves the hand past the grip and voids what the wrench's maker promises.",
     'beyond-range': 'The setting {setting} is outside the range of the wrench ({limit}).',
     'factor-twelve': 'Was another unit meant? {got} is outside the range of the wrench, {meant} would be inside.',
@@ -171,6 +221,7 @@ export const en = {
       'Read the unit off the wrench itself before you dial: N·m, lbf·ft and lbf·in stand side by side on many.',
   },
   pointers: {
+    'multiplier-plate': 'Ratio and limit: the plate or certificate of the multiplier.',
     'torque-figure':
       "Torque figure: the maker's workshop manual for this very fastener, with the state of threads and the tool it is given for.",
     'adapter-rating': "The adapter's own rating: its maker; it limits the torque at the fastener, not the setting.",
@@ -187,6 +238,11 @@ export const en = {
     'adapter-setting': 'What to dial with an adapter on',
     'adapter-reading': 'What the fastener got through an adapter',
     'hand-position': 'What holding the wrench elsewhere does',
+    'flex-head': 'What a tilted head does',
+    swivel: 'What a bent swivel does',
+    'extension-bar': 'What bars under the drive do',
+    multiplier: 'What to put into a multiplier',
+    prevailing: 'What to reach on a locking nut',
     'pivot-offset': 'How far behind the drive the wrench trips',
     'end-fitting': 'What to dial with a longer or shorter head',
     pull: 'How hard to pull',
@@ -200,7 +256,10 @@ export const en = {
   topics: {
     adapter: 'Crowfoot, offset adapter, chained spanner: what to dial, or what was reached',
     hand: 'Where the wrench is held, where it trips, how hard to pull',
-    head: 'Interchangeable heads longer or shorter than the calibrated one',
+    head: 'The head: interchangeable ones longer or shorter than the calibrated one, hinged ones tilted',
+    swivel: 'A universal joint between wrench and socket',
+    extension: 'Bars in line under the drive',
+    multiplier: 'A torque multiplier: what to put in',
     lubricant: 'Oil, grease or anti-seize: clamp force at the same torque, torque for the same clamp force',
     bolt: 'Bolt and joint: nut factor from measured torque and clamp force',
     check: 'Check a wrench with a scale: plan, readings, tolerance',
@@ -213,6 +272,8 @@ export const en = {
     pivot: 'how far behind the drive it trips',
     pull: 'how hard to pull',
     fitting: 'a longer or shorter head',
+    flex: 'a tilted head',
+    prevailing: 'a locking nut and its run-on torque',
     'nut-factor': 'nut factor from torque and clamp force',
     scale: 'deviation from pulls on a scale',
     plan: 'which forces the scale must show',
@@ -223,6 +284,56 @@ export const en = {
       label: 'Torque',
       ask: 'the torque that the fastener must get',
       measure: "From the maker's manual, with its unit.",
+    },
+    tilt: {
+      label: 'Tilt',
+      ask: 'how far the handle is tilted from straight',
+      measure: '0° where the handle lies in the plane in which the fastener turns.',
+    },
+    hinge: {
+      label: 'Hinge',
+      ask: 'how far the hinge is from the drive',
+      measure: 'Centre of the square drive to the pin of the hinge.',
+    },
+    sensing: {
+      label: 'Sensing',
+      ask: 'where the wrench senses: ahead of the hinge or behind it',
+      measure: 'ahead: most indicating and electronic wrenches; behind: most that click.',
+    },
+    length: {
+      label: 'Length of the bar',
+      ask: 'how long the bars are together',
+      measure: 'From square to square, all bars together.',
+    },
+    drive: {
+      label: 'Drive',
+      ask: 'the square drive of the bar, or its diameter',
+      measure: '1/4, 3/8, 1/2, 3/4 or 1 in.',
+    },
+    part: {
+      label: 'Further drives',
+      ask: 'the square drives of what else hangs under it',
+      measure: '1/4, 3/8, 1/2, 3/4 or 1 in, each; up to eight.',
+    },
+    'torque-ratio': {
+      label: 'Torque ratio',
+      ask: 'the torque ratio (torque-ratio) or the turns ratio (turns-ratio), whichever is marked',
+      measure: 'On its plate or certificate: torque out for torque in, losses counted.',
+    },
+    'turns-ratio': {
+      label: 'Turns ratio',
+      ask: 'the turns ratio',
+      measure: 'Turns in for one turn out; losses are not in it.',
+    },
+    efficiency: {
+      label: 'Efficiency',
+      ask: 'the efficiency of the multiplier',
+      measure: 'From its certificate, in % or from 0 to 1.',
+    },
+    'run-on': {
+      label: 'Run-on torque',
+      ask: 'the torque that turns the locking nut before it seats',
+      measure: 'Read it while the nut turns, with its unit.',
     },
     reading: {
       label: 'Reading',
@@ -398,6 +509,13 @@ export const en = {
     change: 'Change',
     pivot: 'Pivot',
     pull: 'Pull',
+    'pull-straight': 'Pull with the handle straight',
+    twist: 'Twist',
+    'weakest-part': 'Weakest square',
+    size: 'Size',
+    rating: 'Tested to',
+    'input-torque': 'Torque to put in',
+    'final-torque': 'Torque to reach',
     value: 'Value',
     'reduced-torque': 'Torque for the same clamp force',
     'clamp-change': 'Change of clamp force at the same torque',
@@ -470,6 +588,14 @@ export const en = {
     'diameter-not-size': {
       allowed: 'size or diameter, not two that differ',
       hint: '{size} has another diameter: leave one of them out.',
+    },
+    'two-ratios': {
+      allowed: 'one of torque-ratio and turns-ratio',
+      hint: 'Give the ratio that is marked: torque-ratio holds the losses, turns-ratio does not.',
+    },
+    'ratio-holds-losses': {
+      allowed: 'efficiency with turns-ratio only',
+      hint: 'A torque ratio holds the losses already: leave out efficiency.',
     },
     'not-a-text': { allowed: 'a text, or a list of texts', hint: 'Write it as a text with its unit: "120 N·m".' },
     'not-an-object': { allowed: 'a JSON object of inputs', hint: 'Send an object: {example}.' },
