@@ -1,7 +1,12 @@
-// Random numbers that are the same in every run: a 32-bit generator (mulberry32), for Monte Carlo and generated inputs.
+// Random numbers that are the same in every run: a seed in, a stream out (mulberry32, public domain).
 
-/** Numbers in 0…1 (1 excluded) from a seed. */
-export const seeded = (seed: number): (() => number) => {
+export type Random = () => number
+
+/** The seed of every generated test: fixed, printed with each, and changed only on purpose. */
+export const SEED = 20_261_125
+
+/** Uniform in [0, 1). */
+export const seeded = (seed: number): Random => {
   let state = seed >>> 0
   return () => {
     state = (state + 0x6d2b79f5) >>> 0
@@ -11,5 +16,6 @@ export const seeded = (seed: number): (() => number) => {
   }
 }
 
-/** The seed of every generated test: fixed, printed with each, and changed only on purpose. */
-export const SEED = 20_261_125
+/** Standard normal by Box and Muller. */
+export const normalFrom = (random: Random): number =>
+  Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random())
