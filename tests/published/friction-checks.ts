@@ -159,7 +159,7 @@ const frictionModel: Check = (inputs, _printed, id) => {
   // This book's mean diameter lies midway between major and minor; the collar's mean radius is 0.625 d.
   const d = n(inputs, 'nominal_diameter_in')
   const wedge = {
-    lead: threadNamed(word(inputs, 'thread').replace('3/4-16 UNF', '3/4-16')).P / INCH,
+    lead: threadNamed(word(inputs, 'thread')).P / INCH,
     dm: n(inputs, 'thread_mean_diameter_in'),
     mu: n(inputs, 'mu_thread'),
     flank: n(inputs, 'thread_half_angle_deg'),
