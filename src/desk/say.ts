@@ -45,6 +45,8 @@ const others = new Map<Unit, readonly Unit[]>([
   [units.oz, [units.g]],
 ])
 
+const MOST_TYPED_DIGITS = 6
+
 export interface Sayer {
   readonly phrase: (phrase: Phrase) => string
   readonly results: (results: Outcome['results']) => Answer['results']
@@ -130,7 +132,10 @@ export const sayerFor = ({ words, style }: Language): Sayer => {
 
   const fact = (value: FactValue): string => {
     if (typeof value === 'string') return value
-    return 'unit' in value ? echoQuantity(value, style) : list(value as readonly string[])
+    if (!('unit' in value)) return list(value as readonly string[])
+    // What was typed is echoed; a limit that was worked out has more digits than anybody typed, and is rounded.
+    const echoed = echoQuantity(value, style)
+    return (echoed.match(/\d/g)?.length ?? 0) > MOST_TYPED_DIGITS ? show(value) : echoed
   }
 
   const fault = ({ code, tell, input, got, facts }: Fault): ShownFault => {

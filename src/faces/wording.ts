@@ -22,8 +22,11 @@ export interface Section {
 const label = (words: Words, input: string): string =>
   (words.inputs as Readonly<Record<string, { label: string } | undefined>>)[input]?.label ?? input
 
-const resultLabel = (words: Words, name: string): string =>
-  (words.results as Readonly<Record<string, string | undefined>>)[name] ?? name
+// A result may have a name of its own in one question: the torque of bolt-torque is one at typical friction.
+const resultLabel = (words: Words, name: string, question = ''): string => {
+  const labels = words.results as Readonly<Record<string, string | undefined>>
+  return labels[`${question}.${name}`] ?? labels[name] ?? name
+}
 
 const alsoText = (also: ReadonlyArray<{ text: string }> | undefined): string =>
   also && also.length > 0 ? ` = ${also.map(({ text }) => text).join(' = ')}` : ''
@@ -41,11 +44,11 @@ const rowText = (words: Words, row: Readonly<Record<string, CellShown>>): string
     .map(([name, cell]) => `${resultLabel(words, name)} ${cellText(cell, false)}`)
     .join(' · ')
 
-const resultLines = (words: Words, name: string, result: ShownResult, withAlso: boolean): string[] => {
-  const title = resultLabel(words, name)
+const resultLines = (words: Words, name: string, result: ShownResult, question: string): string[] => {
+  const title = resultLabel(words, name, question)
   if (Array.isArray(result))
     return [`${title}:`, ...result.map((row) => `  ${rowText(words, row as Record<string, CellShown>)}`)]
-  if (isCell(result)) return [`${title}: ${cellText(result, withAlso)}`]
+  if (isCell(result)) return [`${title}: ${cellText(result, true)}`]
   return [`${title}: ${rowText(words, result as Record<string, CellShown>)}`]
 }
 
@@ -87,7 +90,9 @@ export const sectionsOf = (answer: Answer, words: Words): readonly Section[] => 
       visible(`${input}: ${words.faces.got} “${got}”, ${words.faces.allowed} ${allowed}. ${hint}`),
     ),
     missing: answer.missing.map(({ input, ask, measure }) => `${input}: ${ask}. ${measure}`),
-    results: Object.entries(answer.results).flatMap(([name, result]) => resultLines(words, name, result, true)),
+    results: Object.entries(answer.results).flatMap(([name, result]) =>
+      resultLines(words, name, result, answer.question ?? ''),
+    ),
     ladder: answer.ladder ? ladderLines(words, answer.ladder) : [],
     cautions: answer.cautions.map(({ text }) => text),
     given: answer.given.map((given) => givenLine(words, given)),

@@ -45,7 +45,7 @@ const answerAdapterReading = (given: Asked, { of, system }: ResultUnits): Outcom
   const lever = leverOf(given, p)
   const ratio = quantity(factor(lever), units['1'])
   const steps: Step[] = [
-    ...reachSteps(given, { of, system }, p),
+    ...reachSteps(given, { of }, p),
     step(phrase('adapter-reading.torque'), 'T = S · (T/S)', put`${given.reading} · ${ratio}`, torque),
   ]
   if (reached.length === 2 && reached[0] !== reached[1]) {

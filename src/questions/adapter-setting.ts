@@ -174,7 +174,7 @@ const answerAdapterSetting = (given: SettingAsked, { of, system }: ResultUnits):
       ...(rows.length > 0 ? { directions: { rows } } : {}),
     },
     steps: [
-      ...reachSteps(given, { of, system }, p),
+      ...reachSteps(given, { of }, p),
       ...settingSteps(given, p, setting, ends, other),
       doubtStep(given.torque, low, high, doubt),
       ...insideStep(given, low, high),

@@ -1,6 +1,8 @@
 // Every question of the desk, by name. Adding one here puts it on every door; commands/ only says where it is found.
 import { adapterReading } from './adapter-reading.ts'
 import { adapterSetting } from './adapter-setting.ts'
+import { boltTorque } from './bolt-torque.ts'
+import { clampForce } from './clamp-force.ts'
 import { convert } from './convert.ts'
 import { endFitting } from './end-fitting.ts'
 import { extensionBar } from './extension-bar.ts'
@@ -17,6 +19,7 @@ import { scaleCheck } from './scale-check.ts'
 import { scalePlan } from './scale-plan.ts'
 import { swivel } from './swivel.ts'
 import { toleranceBand } from './tolerance-band.ts'
+import { turnAngle } from './turn-angle.ts'
 
 export type QuestionName =
   | 'adapter-setting'
@@ -32,6 +35,9 @@ export type QuestionName =
   | 'pull'
   | 'convert'
   | 'lubricant'
+  | 'clamp-force'
+  | 'bolt-torque'
+  | 'turn-angle'
   | 'nut-factor'
   | 'scale-check'
   | 'scale-plan'
@@ -51,6 +57,9 @@ export const questions: { readonly [Name in QuestionName]: Question<Name> } = {
   pull,
   convert,
   lubricant,
+  'clamp-force': clampForce,
+  'bolt-torque': boltTorque,
+  'turn-angle': turnAngle,
   'nut-factor': nutFactor,
   'scale-check': scaleCheck,
   'scale-plan': scalePlan,

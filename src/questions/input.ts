@@ -20,6 +20,8 @@ export type InputKind =
   | 'choice'
   | 'size'
   | 'quantity'
+  | 'seat'
+  | 'share'
   | 'unit'
 
 /** Texts that can be typed as they stand, in each system. */

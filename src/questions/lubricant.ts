@@ -1,5 +1,8 @@
 // lubricant: what another state of threads and seat does at the same torque, and which torque gives the same clamp force.
 // The safe side leads: no reduced torque above the asked one, and no number in the headline where the sources disagree by 2:1.
+import { type Fault, fault } from '../core/fault.ts'
+import type { SeatText } from '../core/parse-seat.ts'
+import type { Size } from '../core/parse-size.ts'
 import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
 import { units } from '../core/unit.ts'
 import { ratioOf, type Span } from '../mechanics/nut-factor.ts'
@@ -7,7 +10,19 @@ import type { Citation } from '../tables/citation.ts'
 import { citations } from '../tables/citation.ts'
 import { type Condition, conditionSpellings, conditions, conditionTable } from '../tables/conditions.ts'
 import { plainNumber, torque } from './input.ts'
-import { choice } from './input-words.ts'
+import { seatInput } from './input-joint.ts'
+import { choice, size } from './input-words.ts'
+import { checkJoint } from './joint.ts'
+import {
+  frictionAssumed,
+  frictionRatio,
+  frictionSources,
+  frictionSteps,
+  type Place,
+  places,
+  seatWanted,
+  twoFrictions,
+} from './lubricant-places.ts'
 import { caution, type Given, type Outcome, put, result, type Step, step } from './outcome.ts'
 import { type Phrase, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
@@ -32,14 +47,20 @@ const inputs = {
   }),
   'k-from': plainNumber(nutFactorBounds),
   'k-to': plainNumber({ ...nutFactorBounds, example: { metric: '0.13', inch: '0.13' } }),
+  size: size(),
+  seat: seatInput(),
+  where: choice({ of: places }),
 }
 
-interface Asked {
+export interface LubricantAsked {
   readonly torque: Quantity
   readonly from: Condition
   readonly to: Condition
   readonly 'k-from'?: Quantity | undefined
   readonly 'k-to'?: Quantity | undefined
+  readonly size?: Size | undefined
+  readonly seat?: SeatText | undefined
+  readonly where?: Place | undefined
 }
 
 const spanOf = (condition: Condition, own: Quantity | undefined): Span =>
@@ -54,16 +75,15 @@ const fromTable = (input: string, condition: Condition, own: Quantity | undefine
 }
 
 /** The ratio of torques for the same clamp force, capped at 1 where the new state is the slipperier one. */
-const torqueRatio = (from: Span, to: Span, unchanged: boolean): Span & { slipperier: boolean } => {
+const torqueRatio = (raw: Span, unchanged: boolean): Span & { slipperier: boolean } => {
   if (unchanged) return { low: 1, typical: 1, high: 1, slipperier: false }
-  const raw = ratioOf(to, from)
   const slipperier = raw.typical < 1
   const cap = (value: number): number => (slipperier ? Math.min(value, 1) : value)
   return { low: cap(raw.low), typical: cap(raw.typical), high: cap(raw.high), slipperier }
 }
 
 const headline = (
-  given: Asked,
+  given: LubricantAsked,
   ratio: Span & { slipperier: boolean },
   low: Quantity,
   typical: Quantity,
@@ -78,7 +98,7 @@ const headline = (
   return phrase('lubricant.reduced', { from, to, torque: given.torque, low, typical })
 }
 
-const citationsOf = (given: Asked): Citation[] => {
+const citationsOf = (given: LubricantAsked): Citation[] => {
   const rows = [
     ...(given['k-from'] ? [] : [conditionTable[given.from]]),
     ...(given['k-to'] ? [] : [conditionTable[given.to]]),
@@ -91,7 +111,7 @@ const steps = (
   to: Span,
   ratio: Span & { slipperier: boolean },
   change: Span,
-  given: Asked,
+  given: LubricantAsked,
   reduced: (share: number) => Quantity,
 ): Step[] => [
   step(
@@ -120,26 +140,32 @@ const steps = (
   ),
 ]
 
-const answerLubricant = (given: Asked, { of }: ResultUnits): Outcome => {
+const answerLubricant = (given: LubricantAsked, { of }: ResultUnits): Outcome => {
   const from = spanOf(given.from, given['k-from'])
   const to = spanOf(given.to, given['k-to'])
   const unchanged = given.from === given.to && !given['k-from'] && !given['k-to']
-  const ratio = torqueRatio(from, to, unchanged)
+  const places_ = twoFrictions(given) ? frictionRatio(given) : undefined
+  const raw = places_ ?? ratioOf(to, from)
+  const ratio = torqueRatio(raw, unchanged)
   const unit = of('torque')
   const reduced = (share: number): Quantity => fromSi(si(given.torque) * share, unit)
-  const clamp = ratioOf(from, to)
+  const clamp: Span = { low: 1 / raw.high, typical: 1 / raw.typical, high: 1 / raw.low }
   const change: Span = unchanged
     ? { low: 0, typical: 0, high: 0 }
     : { low: clamp.low - 1, typical: clamp.typical - 1, high: clamp.high - 1 }
   const stainless = given.from === 'stainless-dry' || given.to === 'stainless-dry'
   return {
     headline: headline(given, ratio, reduced(ratio.low), reduced(ratio.typical), unchanged),
-    assumed: [...fromTable('k-from', given.from, given['k-from']), ...fromTable('k-to', given.to, given['k-to'])],
+    assumed: places_
+      ? frictionAssumed(given)
+      : [...fromTable('k-from', given.from, given['k-from']), ...fromTable('k-to', given.to, given['k-to'])],
     results: {
       'reduced-torque': result(reduced(ratio.typical), reduced(ratio.low).value, reduced(ratio.high).value),
       'clamp-change': result(percentOf(change.typical), change.low * 100, change.high * 100),
     },
-    steps: steps(from, to, ratio, change, given, reduced),
+    steps: places_
+      ? frictionSteps(given, places_, ratio, change, reduced)
+      : steps(from, to, ratio, change, given, reduced),
     cautions: [
       caution('which-condition'),
       caution('estimate-only'),
@@ -148,14 +174,23 @@ const answerLubricant = (given: Asked, { of }: ResultUnits): Outcome => {
       caution('critical-joint'),
     ],
     pointers: ['torque-figure', 'lubricant-maker'],
-    sources: [citations.nutFactor, ...citationsOf(given)],
+    sources: places_ ? frictionSources(given) : [citations.nutFactor, ...citationsOf(given)],
     related: [],
   }
+}
+
+/** Nut factors are of thread and seat together: with them nothing can be told of one place alone. */
+const checkPlaces = (given: Partial<LubricantAsked>): Fault[] => {
+  const own = given['k-from'] ? 'k-from' : given['k-to'] ? 'k-to' : undefined
+  const joint = checkJoint({ size: given.size, seat: given.seat })
+  return own && given.where ? [fault('own-factors-and-where', own, given.where), ...joint] : joint
 }
 
 export const lubricant = defineQuestion({
   name: 'lubricant',
   inputs,
   results: ['reduced-torque', 'clamp-change'],
+  alsoNeeded: (given) => [...(given.where && !given.size ? (['size'] as const) : []), ...seatWanted(given)],
+  check: checkPlaces,
   answer: answerLubricant,
 })

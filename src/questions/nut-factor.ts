@@ -4,11 +4,13 @@ import type { Size } from '../core/parse-size.ts'
 import { type Quantity, quantity, si } from '../core/quantity.ts'
 import { writeQuantity } from '../core/quantity-text.ts'
 import { units } from '../core/unit.ts'
+import { muSeat, muThread, muTotal } from '../mechanics/mu-total.ts'
 import { nextBolt, nutFactorOf } from '../mechanics/nut-factor.ts'
 import { citations } from '../tables/citation.ts'
 import { length } from './input.ts'
 import { readings } from './input-lists.ts'
 import { size } from './input-words.ts'
+import { jointAssumed, pitchOf, seatOf, seatRadiusOf, threadOf } from './joint.ts'
 import { caution, type Outcome, put, result, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion } from './question.ts'
@@ -28,9 +30,15 @@ const inputs = {
     most: 50,
     example: { metric: '24; 25.1 kN', inch: '5400; 5600 lbf' },
   }),
+  'thread-torque': readings({
+    dimension: 'torque',
+    most: 50,
+    example: { metric: '30; 31 N·m', inch: '22; 23 lbf·ft' },
+  }),
 }
 
 interface Asked {
+  readonly 'thread-torque'?: readonly Quantity[] | undefined
   readonly size?: Size | undefined
   readonly diameter?: Quantity | undefined
   readonly torque: readonly Quantity[]
@@ -40,13 +48,61 @@ interface Asked {
 const diameterOf = (given: Pick<Asked, 'size' | 'diameter'>): Quantity =>
   (given.diameter ?? given.size?.diameter) as Quantity
 
+const mean = (values: readonly number[]): Quantity =>
+  quantity(values.reduce((sum, value) => sum + value, 0) / values.length, units['1'])
+
+/** Friction of thread and seat, where the size tells their geometry. */
+const frictionOf = (given: Asked): { muTotal?: Quantity; steps: Step[] } => {
+  const { size: named, torque, 'clamp-force': force, 'thread-torque': inThread } = given
+  if (!named || !pitchOf(named) || !seatOf({ size: named })) return { steps: [] }
+  const thread = threadOf(named)
+  const rs = seatRadiusOf({ size: named })
+  const runs = torque.map((T, run) => ({
+    T: si(T),
+    F: si(force[run] as Quantity),
+    T_th: inThread?.[run] && si(inThread[run]),
+  }))
+  const total = mean(runs.map(({ T, F }) => muTotal(T, F, thread, rs)))
+  const apart = runs.flatMap(({ T, F, T_th }) =>
+    T_th === undefined ? [] : [{ t: muThread(T_th, F, thread), s: muSeat(T, T_th, F, rs) }],
+  )
+  return {
+    muTotal: total,
+    steps: [
+      step(
+        phrase('nut-factor.mu-total'),
+        'μ_tot = (T/F − P/2π)/(d2/(2 cos 30°) + r_s)',
+        put`${named.diameter}, r_s ${quantity(rs * 1000, units.mm)}`,
+        total,
+      ),
+      ...(apart.length === 0
+        ? []
+        : [
+            step(
+              phrase('nut-factor.mu-thread'),
+              'μ_t = (T_th/F − P/2π) · 2 cos 30°/d2',
+              put`${(inThread as readonly Quantity[])[0] as Quantity}`,
+              mean(apart.map(({ t }) => t)),
+            ),
+            step(
+              phrase('nut-factor.mu-seat'),
+              'μ_s = (T − T_th)/(F r_s)',
+              put`${torque[0] as Quantity}`,
+              mean(apart.map(({ s }) => s)),
+            ),
+          ]),
+    ],
+  }
+}
+
 const answerNutFactor = (given: Asked): Outcome => {
   const d = diameterOf(given)
   const values = given.torque.map((T, run) => nutFactorOf(si(T), si(d), si(given['clamp-force'][run] as Quantity)))
-  const { mean, halfWidth } = nextBolt(values)
-  const k = quantity(mean, units['1'])
-  const low = halfWidth === undefined ? undefined : mean - halfWidth
-  const high = halfWidth === undefined ? undefined : mean + halfWidth
+  const { mean: middle, halfWidth } = nextBolt(values)
+  const friction = frictionOf(given)
+  const k = quantity(middle, units['1'])
+  const low = halfWidth === undefined ? undefined : middle - halfWidth
+  const high = halfWidth === undefined ? undefined : middle + halfWidth
   const steps: Step[] = values.map((value, run) =>
     step(
       phrase('nut-factor.run', { run: String(run + 1) }),
@@ -75,12 +131,16 @@ const answerNutFactor = (given: Asked): Outcome => {
             high: quantity(high, units['1']),
             n: String(values.length),
           }),
-    assumed: [],
-    results: { k: result(k, low, high) },
-    steps,
+    assumed: friction.muTotal ? jointAssumed({ size: given.size }, true) : [],
+    results: { k: result(k, low, high), ...(friction.muTotal ? { 'mu-total': result(friction.muTotal) } : {}) },
+    steps: [...steps, ...friction.steps],
     cautions: [caution('one-joint'), caution('estimate-only'), caution('critical-joint')],
     pointers: ['torque-figure'],
-    sources: [citations.nutFactor, ...(halfWidth === undefined ? [] : [citations.nextBolt])],
+    sources: [
+      citations.nutFactor,
+      ...(halfWidth === undefined ? [] : [citations.nextBolt]),
+      ...(friction.muTotal ? [citations.iso16047] : []),
+    ],
     related: [],
   }
 }
@@ -91,6 +151,18 @@ const checkRuns = (given: Partial<Asked>): Fault[] => {
   if (torque && force && torque.length !== force.length) {
     faults.push(fault('pairs-uneven', 'clamp-force', String(force.length), { count: String(torque.length) }))
   }
+  const inThread = given['thread-torque']
+  if (torque && inThread && torque.length !== inThread.length) {
+    faults.push(fault('pairs-uneven', 'thread-torque', String(inThread.length), { count: String(torque.length) }))
+  } else if (torque && inThread) {
+    const above = inThread.find((part, run) => si(part) >= si(torque[run] as Quantity))
+    if (above)
+      faults.push(
+        fault('thread-part-above-torque', 'thread-torque', writeQuantity(above), {
+          limit: torque[inThread.indexOf(above)] as Quantity,
+        }),
+      )
+  }
   if (named && diameter && Math.abs(si(named.diameter) - si(diameter)) > 1e-5) {
     faults.push(fault('diameter-not-size', 'diameter', writeQuantity(diameter), { size: named.name }))
   }
@@ -100,7 +172,7 @@ const checkRuns = (given: Partial<Asked>): Fault[] => {
 export const nutFactor = defineQuestion({
   name: 'nut-factor',
   inputs,
-  results: ['k'],
+  results: ['k', 'mu-total'],
   oneOf: [['size', 'diameter']],
   check: checkRuns,
   answer: answerNutFactor,

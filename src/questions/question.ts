@@ -19,15 +19,19 @@ export type PartlyGiven<I extends Inputs> = { readonly [K in keyof I]?: ValueOf<
 /** The unit that results of a dimension take: of the first given input of it, else by the system of the first quantity. */
 export interface ResultUnits {
   readonly of: (dimension: Dimension) => Unit
+  /** The unit of the first given input of a dimension, where there is one. */
+  readonly given: (dimension: Dimension) => Unit | undefined
   readonly system: 'metric' | 'inch'
 }
 
 export const resultUnits = (given: readonly Quantity[], fallback: 'metric' | 'inch'): ResultUnits => {
   const spoken = given.find((q) => q.unit.system !== 'either')?.unit.system
   const system = spoken === undefined || spoken === 'either' ? fallback : spoken
+  const unitGiven = (dimension: Dimension): Unit | undefined => given.find((q) => q.unit.dimension === dimension)?.unit
   return {
     system,
-    of: (dimension) => given.find((q) => q.unit.dimension === dimension)?.unit ?? everyday[dimension][system],
+    of: (dimension) => unitGiven(dimension) ?? everyday[dimension][system],
+    given: unitGiven,
   }
 }
 

@@ -114,7 +114,7 @@ export const leverOf = (given: Reach, p: number): Lever => ({
   X: reachAhead(chainOf(given)),
 })
 
-export const reachSteps = (given: Reach, units_: ResultUnits, p: number): Step[] => {
+export const reachSteps = (given: Reach, units_: Pick<ResultUnits, 'of'>, p: number): Step[] => {
   const chain = chainOf(given)
   const lever = leverOf(given, p)
   const unit = units_.of('length')

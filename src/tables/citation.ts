@@ -81,5 +81,22 @@ export const citations = {
     where: 'WP 0095: added from a third of the target on',
     standing: 'published',
   },
+  wedge: {
+    title: 'VDI 2230 Part 1, ISO 16047:2005: torque by the friction of thread and seat',
+    where: 'equations, wedge form',
+    standing: 'from memory',
+  },
+  iso16047: { title: 'ISO 16047:2005', where: 'clause 8: total friction', standing: 'from memory' },
+  strength: {
+    title: 'VDI 2230 Part 1: pull and twist together',
+    where: 'reduced stress, plastic twist modulus',
+    standing: 'from memory',
+  },
+  springs: {
+    title: "Budynas & Nisbett, Shigley's Mechanical Engineering Design, 9th ed.",
+    where: 'equations 8-17, 8-20 to 8-22',
+    standing: 'published',
+  },
+  turn: { title: 'Turn of the nut from snug', where: 'bolt and joint as two springs', standing: 'worked out' },
   si: { title: 'NIST SP 811 (2008), Guide for the Use of the SI', where: 'appendix B.8', standing: 'published' },
 } as const satisfies Record<string, Citation>
