@@ -219,6 +219,16 @@ describe('what Discord can do', () => {
     expect(await service.stop()).toBe(0)
   })
 
+  it('an interaction of a shape that nobody knows is left alone, and the next is answered', async () => {
+    await open()
+    for (const data of [null, 5, { type: 1 }, { name: 'adapter', options: 'x', type: 1 }]) {
+      discord.deliver(discord.issue({ ...adapter, raw: { data } }))
+    }
+    discord.deliver(discord.issue({ ...adapter, raw: { type: 99 } }))
+    expect((await discord.interaction(adapter)).status).toBeLessThan(300)
+    expect(service.running()).toBe(true)
+  })
+
   it('a token that Discord does not take is told once, and HTTP goes on', async () => {
     service = await startService({ DISCORD_TOKEN: 'wrong', DISCORD_API_URL: discord.url })
     await discord.until('it is told', () => service.log().includes('closed until restart'))

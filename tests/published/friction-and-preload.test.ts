@@ -1,5 +1,6 @@
 // Friction, clamp force and strength against what books, standards and tables print. Tolerance: half of the last printed digit.
 import { describe, expect, it } from 'vitest'
+import { agrees, told } from './agreement.ts'
 import rows from './friction-and-preload.json' with { type: 'json' }
 import { type Cell, type Cells, checks } from './friction-checks.ts'
 import { knownGaps } from './friction-gaps.ts'
@@ -22,22 +23,6 @@ const STANDINGS = ['published', 'from memory', 'worked out']
 const digitOf = ({ digit }: Row, cell: string): number =>
   typeof digit === 'number' ? digit : (digit[cell] ?? Number.NaN)
 
-// The last bits of a double may not turn 42.85 ± 0.05 into a miss.
-const near = (value: number, printed: number, digit: number): boolean =>
-  Math.abs(value - printed) <= digit / 2 + 1e-9 * Math.max(1, Math.abs(printed))
-
-const agrees = (value: Cell | undefined, printed: Cell, digit: number): boolean => {
-  if (value === undefined) return false
-  if (value === null || printed === null) return value === printed
-  if (typeof value === 'number' && typeof printed === 'number') return near(value, printed, digit)
-  return (
-    Array.isArray(value) &&
-    Array.isArray(printed) &&
-    value.length === printed.length &&
-    printed.every((item, index) => near(value[index] as number, item, digit))
-  )
-}
-
 const workedOut = (row: Row): Cells => {
   const check = checks[row.topic]
   if (!check) throw new Error(`nobody works out ${row.topic}`)
@@ -45,8 +30,6 @@ const workedOut = (row: Row): Cells => {
 }
 
 const isGap = (id: string, cell: string): boolean => knownGaps.some((gap) => gap.id === id && gap.cell === cell)
-
-const told = (value: Cell | undefined): string => (value === undefined ? 'nothing' : JSON.stringify(value))
 
 describe('friction and preload as published', () => {
   it('has 234 rows, each once, with a topic that is worked out and a standing', () => {

@@ -47,6 +47,7 @@ const REST_TIMEOUT_MS = 10_000
 // A callback that hangs is tried once more while there is time; Discord takes only one of the two.
 const CALLBACK_TIMEOUT_MS = 1000
 const CALLBACK_RETRIES = 1
+const GOODBYE_MS = 2000
 const FIRST_RETRY_MS = 5000
 const LONGEST_RETRY_MS = 300_000
 // Close codes after which Discord wants no new identify: the token, the shards or the intents are wrong.
@@ -137,6 +138,9 @@ export const openChat = (parts: ChatParts): Chat => {
   const upShards = (): number =>
     [...client.ws.shards.values()].filter((shard: WebSocketShard) => shard.status === 0).length
 
+  // The library would build its own objects of every interaction, and a shape that it does not know rejects where nobody
+  // listens, which ends the process. We read the JSON ourselves, so its builder is left out.
+  Object.assign((client as unknown as { actions: object }).actions, { InteractionCreate: { handle: () => {} } })
   // Rejected async listeners surface here; without it they would end the process.
   client.on(Events.Error, (error) => log.error({ err: error }, 'chat error'))
   client.on(Events.ShardDisconnect, (event, id) => dieFor(`Discord closed shard ${id} for good (code ${event.code})`))
@@ -182,7 +186,8 @@ export const openChat = (parts: ChatParts): Chat => {
     close: async () => {
       closed = true
       clearTimeout(retry)
-      await client.destroy()
+      // Between identify and ready the library's own goodbye never ends.
+      await Promise.race([client.destroy(), new Promise((resolve) => setTimeout(resolve, GOODBYE_MS).unref())])
       await limits.close()
     },
   }

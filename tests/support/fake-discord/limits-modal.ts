@@ -13,7 +13,8 @@ function checkTextInput(check: Check, input: Json, found: Found, labelled: boole
   const most = check.whole(input, 'max_length', { min: 1, max: 4000 }) ?? 4000
   if (least > most) check.at('min_length').say('NUMBER_TYPE_MAX', 'min_length must not be above max_length')
   const value = check.text(input, 'value', { max: 4000 })
-  if (value.length > most) check.at('value').say('BASE_TYPE_MAX_LENGTH', `Must be ${most} or fewer in length.`)
+  if (value.length > most && value.length <= 4000)
+    check.at('value').say('BASE_TYPE_MAX_LENGTH', `Must be ${most} or fewer in length.`)
   check.text(input, 'placeholder', { max: 100 })
   check.flag(input, 'required')
   if (!labelled) check.text(input, 'label', { max: 45, needed: true })

@@ -58,6 +58,7 @@ export function checkCallback(body: unknown, files: readonly Upload[], raw: Json
   const onMessage = isRecord(raw['message'])
   if (type !== undefined && (!fits || ((type === 6 || type === 7) && !onMessage)))
     check.at('type').say('INTERACTION_RESPONSE_TYPE_INVALID', `Type ${type} does not answer interaction type ${kind}`)
+  if (type === undefined || !Object.values<number>(callbackTypes).includes(type)) return check.complaints
   const here = check.at('data')
   const data = body['data']
   if (type === callbackTypes.pong || type === callbackTypes.deferUpdate) return check.complaints

@@ -50,7 +50,12 @@ export function newMessage(
     edited_timestamp: null,
     application_id: about.applicationId,
     webhook_id: about.applicationId,
-    interaction_metadata: { id: raw['id'], type: raw['type'], authorizing_integration_owners: {} },
+    interaction_metadata: {
+      id: raw['id'],
+      type: raw['type'],
+      user: raw['user'] ?? (isRecord(raw['member']) ? raw['member']['user'] : undefined),
+      authorizing_integration_owners: raw['authorizing_integration_owners'],
+    },
   }
 }
 
