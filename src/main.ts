@@ -10,6 +10,9 @@ import { engineVersion } from './tables/version.ts'
 const line = (text: string): void => void process.stdout.write(`${text}\n`)
 const complain = (text: string): void => void process.stderr.write(`${text}\n`)
 
+// Whoever reads our lines may stop reading: `npm run ask -- … | head` is no failure.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 1))
+
 const deskOf = ({ UNITS: system, LOCALE: locale }: Settings): Desk => createDesk({ system, locale })
 
 const serve = async (settings: Settings): Promise<void> => {
@@ -43,7 +46,6 @@ const serve = async (settings: Settings): Promise<void> => {
   })
   if (forChat) {
     const { openChat } = await import('./faces/chat/gateway.ts')
-    const { chat: count, shards: shardsUp } = counters
     chat = openChat({
       settings: forChat,
       desk,
@@ -51,8 +53,8 @@ const serve = async (settings: Settings): Promise<void> => {
       pictures,
       now: Date.now,
       reference: randomUUID,
-      count,
-      shardsUp,
+      count: counters.chat,
+      shardsUp: counters.shards,
       log,
     })
   }

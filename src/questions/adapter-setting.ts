@@ -183,6 +183,7 @@ const answerAdapterSetting = (given: SettingAsked, { of, system }: ResultUnits):
     pointers: ['torque-figure', 'adapter-rating', 'wrench-manual'],
     sources: [
       citations.adapterRule,
+      citations.aviationRule,
       citations.statics,
       ...(handAway(given) && !given.pivot ? [citations.pivotPractice] : []),
       citations.doubtPractice,

@@ -74,10 +74,16 @@ const fromTable = (input: string, condition: Condition, own: Quantity | undefine
   return [{ input, value: bare(typical), low, high, from: 'table' }]
 }
 
+/** The new state is the slipperier one where either way of looking at it says so: the safe side is taken. */
+const isSlipperier = (given: LubricantAsked, raw: Span): boolean => {
+  const byTable =
+    !given['k-from'] && !given['k-to'] && conditionTable[given.to].typical < conditionTable[given.from].typical
+  return raw.typical < 1 || byTable
+}
+
 /** The ratio of torques for the same clamp force, capped at 1 where the new state is the slipperier one. */
-const torqueRatio = (raw: Span, unchanged: boolean): Span & { slipperier: boolean } => {
+const torqueRatio = (raw: Span, slipperier: boolean, unchanged: boolean): Span & { slipperier: boolean } => {
   if (unchanged) return { low: 1, typical: 1, high: 1, slipperier: false }
-  const slipperier = raw.typical < 1
   const cap = (value: number): number => (slipperier ? Math.min(value, 1) : value)
   return { low: cap(raw.low), typical: cap(raw.typical), high: cap(raw.high), slipperier }
 }
@@ -93,7 +99,7 @@ const headline = (
   const to = phrase(`condition.${given.to}`)
   if (unchanged) return phrase('lubricant.same', { from })
   if (!ratio.slipperier) return phrase('lubricant.rougher', { from, to })
-  if (ratio.high > ratio.low * 2 * (1 + 1e-12)) return phrase('lubricant.too-wide', { from, to })
+  if (ratio.high > ratio.low * 2 * (1 + 1e-12) || ratio.typical >= 1) return phrase('lubricant.too-wide', { from, to })
   if (ratio.low === ratio.typical) return phrase('lubricant.known', { from, to, torque: given.torque, typical })
   return phrase('lubricant.reduced', { from, to, torque: given.torque, low, typical })
 }
@@ -146,7 +152,7 @@ const answerLubricant = (given: LubricantAsked, { of }: ResultUnits): Outcome =>
   const unchanged = given.from === given.to && !given['k-from'] && !given['k-to']
   const places_ = twoFrictions(given) ? frictionRatio(given) : undefined
   const raw = places_ ?? ratioOf(to, from)
-  const ratio = torqueRatio(raw, unchanged)
+  const ratio = torqueRatio(raw, isSlipperier(given, raw), unchanged)
   const unit = of('torque')
   const reduced = (share: number): Quantity => fromSi(si(given.torque) * share, unit)
   const clamp: Span = { low: 1 / raw.high, typical: 1 / raw.typical, high: 1 / raw.low }

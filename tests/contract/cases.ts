@@ -340,6 +340,13 @@ export const cases: readonly Case[] = [
     shows: ['26.4°'],
   },
   {
+    name: 'the clamp force of a turn',
+    question: 'turn-angle',
+    raw: { size: '1/2-13', 'grip-length': '2 in', turn: '30°' },
+    status: 'answered',
+    shows: ['10'],
+  },
+  {
     name: 'a turn past yield',
     question: 'turn-angle',
     raw: { size: 'M12', 'grip-length': '40 mm', turn: '90', class: '8.8' },
