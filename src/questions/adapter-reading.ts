@@ -5,7 +5,7 @@ import { units } from '../core/unit.ts'
 import { effectiveLever, factor, torqueAt } from '../mechanics/lever.ts'
 import { wrenchTypes } from '../mechanics/pivot-range.ts'
 import { citations } from '../tables/citation.ts'
-import { angle, length, percent, torque } from './input.ts'
+import { angle, handleLength, length, percent, torque } from './input.ts'
 import { adapters } from './input-lists.ts'
 import { choice } from './input-words.ts'
 import { caution, type Outcome, put, result, type Step, step } from './outcome.ts'
@@ -17,10 +17,10 @@ import { assumptions, doubtOf, doubtStep } from './reach-doubt.ts'
 
 const inputs = {
   reading: torque({ needed: true }),
-  lever: length({ needed: true }),
+  lever: handleLength({ needed: true }),
   adapter: adapters({ needed: true }),
   angle: angle(),
-  hand: length({ example: { metric: '330 mm', inch: '13 in' } }),
+  hand: handleLength({ example: { metric: '330 mm', inch: '13 in' } }),
   pivot: length({ zero: true, example: { metric: '20 mm', inch: '3/4 in' } }),
   'wrench-type': choice({ of: wrenchTypes }),
   tolerance: percent({ least: quantity(0.01, units['%']), most: quantity(50, units['%']) }),

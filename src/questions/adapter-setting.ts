@@ -7,7 +7,7 @@ import { effectiveLever, factor, settingFor, torqueAt } from '../mechanics/lever
 import { wrenchTypes } from '../mechanics/pivot-range.ts'
 import { citations } from '../tables/citation.ts'
 import { directions, marks, type SettingAsked } from './adapter-setting-rows.ts'
-import { angle, length, percent, targetTorque, torque } from './input.ts'
+import { angle, handleLength, length, percent, targetTorque, torque } from './input.ts'
 import { adapters } from './input-lists.ts'
 import { choice } from './input-words.ts'
 import { type Caution, caution, type Outcome, put, type Related, result, type Step, step } from './outcome.ts'
@@ -19,10 +19,10 @@ import { assumptions, doubtOf, doubtStep, toleranceOf } from './reach-doubt.ts'
 
 const inputs = {
   torque: targetTorque({ needed: true }),
-  lever: length({ needed: true }),
+  lever: handleLength({ needed: true }),
   adapter: adapters({ needed: true }),
   angle: angle(),
-  hand: length({ example: { metric: '330 mm', inch: '13 in' } }),
+  hand: handleLength({ example: { metric: '330 mm', inch: '13 in' } }),
   pivot: length({ zero: true, example: { metric: '20 mm', inch: '3/4 in' } }),
   'wrench-type': choice({ of: wrenchTypes }),
   tolerance: percent({ least: quantity(0.01, units['%']), most: quantity(50, units['%']) }),

@@ -5,14 +5,14 @@ import { writeQuantity } from '../core/quantity-text.ts'
 import { units } from '../core/unit.ts'
 import { settingForHead } from '../mechanics/lever.ts'
 import { citations } from '../tables/citation.ts'
-import { length, torque } from './input.ts'
+import { handleLength, length, torque } from './input.ts'
 import { caution, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 
 const inputs = {
   torque: torque({ needed: true }),
-  lever: length({ needed: true }),
+  lever: handleLength({ needed: true }),
   'fitting-change': length({
     needed: true,
     signed: true,

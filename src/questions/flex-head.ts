@@ -14,7 +14,7 @@ import {
 } from '../mechanics/flex-head.ts'
 import { cosine } from '../mechanics/lever.ts'
 import { citations } from '../tables/citation.ts'
-import { angle, length, torque } from './input.ts'
+import { angle, handleLength, length, torque } from './input.ts'
 import { choice } from './input-words.ts'
 import { caution, type Given, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
@@ -25,7 +25,7 @@ const degrees = ['5°', '10°', '15°', '20°', '30°', '45°']
 
 const inputs = {
   torque: torque({ needed: true }),
-  lever: length({ needed: true }),
+  lever: handleLength({ needed: true }),
   tilt: angle({
     needed: true,
     signed: false,

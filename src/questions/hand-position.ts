@@ -4,7 +4,7 @@ import { units } from '../core/unit.ts'
 import { torqueAt } from '../mechanics/lever.ts'
 import { type WrenchType, wrenchTypes } from '../mechanics/pivot-range.ts'
 import { citations } from '../tables/citation.ts'
-import { length, percent, torque } from './input.ts'
+import { handleLength, length, percent, torque } from './input.ts'
 import { choice } from './input-words.ts'
 import { caution, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
@@ -14,8 +14,8 @@ import { assumptions, doubtOf, doubtStep, percentOf } from './reach-doubt.ts'
 
 const inputs = {
   setting: torque({ needed: true }),
-  lever: length({ needed: true }),
-  hand: length({
+  lever: handleLength({ needed: true }),
+  hand: handleLength({
     needed: true,
     example: { metric: '330 mm', inch: '13 in' },
     ladder: {

@@ -142,6 +142,12 @@ const leverLadder: Ladder = {
 
 export const torque = measured('torque', { metric: '120 N·m', inch: '90 lbf·ft' }, torqueLadder)
 export const length = measured('length', { metric: '380 mm', inch: '15 in' }, leverLadder)
+// Shorter than this nothing is held by hand, and what people misjudge of it would be most of it.
+const shortestLever = quantity(20, units.mm)
+/** A length along the handle: lever, hand, distance to a hook. */
+export const handleLength = <N extends boolean = false>(options: Options<N> = {}): Input<Quantity, N> =>
+  length({ least: shortestLever, ...options })
+
 export const percent = measured('percent', same('4 %'))
 export const mass = measured('mass', { metric: '1.2 kg', inch: '2.6 lb' })
 export const plainNumber = measured('number', same('0.2'))

@@ -6,15 +6,15 @@ import { units } from '../core/unit.ts'
 import { pivotFrom } from '../mechanics/lever.ts'
 import { band95, type Contribution } from '../mechanics/uncertainty.ts'
 import { citations } from '../tables/citation.ts'
-import { length, torque } from './input.ts'
+import { handleLength, torque } from './input.ts'
 import { caution, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 import { habits, percentOf } from './reach-doubt.ts'
 
 const inputs = {
-  lever: length({ needed: true }),
-  hand: length({
+  lever: handleLength({ needed: true }),
+  hand: handleLength({
     needed: true,
     example: { metric: '190 mm', inch: '7-1/2 in' },
     ladder: {

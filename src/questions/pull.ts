@@ -2,15 +2,15 @@
 import { fromSi, type Quantity, si } from '../core/quantity.ts'
 import { pullFor } from '../mechanics/lever.ts'
 import { citations } from '../tables/citation.ts'
-import { length, torque } from './input.ts'
+import { handleLength, torque } from './input.ts'
 import { caution, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 
 const inputs = {
   torque: torque({ needed: true }),
-  lever: length(),
-  hand: length({ example: { metric: '330 mm', inch: '13 in' } }),
+  lever: handleLength(),
+  hand: handleLength({ example: { metric: '330 mm', inch: '13 in' } }),
 }
 
 interface Asked {

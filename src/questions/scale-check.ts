@@ -8,7 +8,7 @@ import { cosine } from '../mechanics/lever.ts'
 import { mean, sampleDeviation, torqueOfPull, weightTorque } from '../mechanics/scale-pull.ts'
 import { band95, type Contribution } from '../mechanics/uncertainty.ts'
 import { citations } from '../tables/citation.ts'
-import { angle, length, mass, percent, torque } from './input.ts'
+import { angle, handleLength, length, mass, percent, torque } from './input.ts'
 import { readings } from './input-lists.ts'
 import { choice } from './input-words.ts'
 import {
@@ -31,7 +31,7 @@ const lies = ['level', 'upright'] as const
 const directions = ['down', 'up'] as const
 
 const inputs = {
-  distance: length({ needed: true }),
+  distance: handleLength({ needed: true }),
   force: readings({
     needed: true,
     dimension: 'force',

@@ -6,7 +6,7 @@ import { units } from '../core/unit.ts'
 import { checkShares, referenceAtMost, referenceWindow, standardLimit } from '../mechanics/deviation.ts'
 import { forceFor } from '../mechanics/scale-pull.ts'
 import { citations } from '../tables/citation.ts'
-import { length, percent, torque } from './input.ts'
+import { handleLength, percent, torque } from './input.ts'
 import { readings } from './input-lists.ts'
 import { type Caution, caution, type Outcome, put, type Row, result, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
@@ -14,7 +14,7 @@ import { defineQuestion, type ResultUnits } from './question.ts'
 
 const inputs = {
   most: torque({ needed: true, example: { metric: '200 N·m', inch: '150 lbf·ft' } }),
-  distance: length({ needed: true }),
+  distance: handleLength({ needed: true }),
   least: torque({ example: { metric: '40 N·m', inch: '30 lbf·ft' } }),
   tolerance: percent({ least: quantity(0.01, units['%']), most: quantity(50, units['%']) }),
   'gauge-limit': readings({ dimension: 'force', most: 1, example: { metric: '50 kg', inch: '110 lb' } }),

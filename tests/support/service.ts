@@ -4,6 +4,7 @@ import { join } from 'node:path'
 
 export interface Service {
   readonly url: string
+  readonly pid: number | undefined
   /** The one line it printed once it listened. */
   readonly line: string
   /** What it wrote to its log so far. */
@@ -45,6 +46,7 @@ export const startService = async (env: Readonly<Record<string, string>>): Promi
   const url = /http:\/\/[\d.:]+/.exec(line)?.[0] ?? ''
   return {
     url,
+    pid: child.pid,
     line,
     log: () => log,
     out: () => out,

@@ -1,0 +1,61 @@
+// What is measured, in one table: ratios to the bare library in the same run. Nothing is asserted on speed; inputs are checked first.
+import { createDesk } from '../../src/desk/desk.ts'
+import { createPictures } from '../../src/faces/pictures.ts'
+import { figureOf } from '../../src/figures/index.ts'
+import { languages } from '../../src/words/index.ts'
+import { benchChat } from './chat.ts'
+import { benchHttp } from './http.ts'
+import { benchDesk } from './in-process.ts'
+import { benchStart } from './start.ts'
+
+const line = (...cells: readonly (string | number)[]): void => {
+  const shown = cells.map((cell, n) =>
+    typeof cell === 'number' ? cell.toFixed(cell < 10 ? 2 : 0).padStart(10) : cell.padEnd(n === 0 ? 34 : 12),
+  )
+  process.stdout.write(`${shown.join(' ')}\n`)
+}
+
+const answer = createDesk({ system: 'metric', locale: 'en' }).ask(
+  'adapter-setting',
+  { torque: '100.0001 N·m', lever: '380 mm', adapter: '45 mm@30' },
+  { door: 'http' },
+)
+if (answer.status !== 'answered') throw new Error('the inputs of the bench are not answered')
+
+line('in process', 'a second', 'p50 µs', 'p99 µs')
+for (const { question, aSecond, p50, p99 } of benchDesk()) line(`  ${question}`, aSecond, p50, p99)
+
+line('HTTP, requests a second', 'ours', 'bare', 'ratio')
+for (const { name, ours, bare, ratio } of await benchHttp(answer)) line(`  ${name}`, ours, bare, ratio)
+
+line('chat, interaction to callback', 'p50 ms', 'p99 ms')
+const chat = await benchChat()
+for (const { name, p50, p99 } of chat) line(`  ${name}`, p50, p99)
+for (const part of ['without a picture', 'with the same ready picture']) {
+  const [ours, bare] = [
+    chat.find(({ name }) => name === `ours ${part}`),
+    chat.find(({ name }) => name === `bare ${part}`),
+  ]
+  if (ours && bare) line(`  ratio ${part}`, ours.p50 / bare.p50, ours.p99 / bare.p99)
+}
+
+const pictures = createPictures()
+const draw = async (n: number): Promise<number> => {
+  const asked = createDesk({ system: 'metric', locale: 'en' }).ask(
+    'adapter-setting',
+    { torque: `${n + 20} N·m`, lever: '380 mm', adapter: '45 mm@30' },
+    { door: 'http' },
+  )
+  const before = performance.now()
+  await pictures.png(figureOf(asked, languages.en.words, 'dark')?.svg ?? '')
+  return performance.now() - before
+}
+await draw(0)
+const drawn: number[] = []
+for (let n = 1; n <= 20; n++) drawn.push(await draw(n))
+line('a fresh picture, ms', drawn.sort((a, b) => a - b)[10] as number)
+
+const { startMs, rssMiB } = await benchStart()
+line('start to ready, ms', startMs)
+line('memory after load, MiB', rssMiB)
+process.exit(0)
