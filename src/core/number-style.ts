@@ -15,18 +15,18 @@ export const styleOf = (locale: string): NumberStyle => {
   return mark?.value === ',' ? commaStyle : pointStyle
 }
 
-const plainDecimal = (text: string): string => {
-  const trimmed = text.includes('.') ? text.replace(/\.?0+$/, '') : text
-  return trimmed === '-0' ? '0' : trimmed
+/** How many significant figures a number is shown with: four where its first digit is 1, else three. */
+export const figuresOf = (value: number): 3 | 4 => {
+  const size = Math.abs(value)
+  const lead = size / 10 ** Math.floor(Math.log10(size))
+  // A hair below 2 is shown as 2 with three figures or with four: the last bit of a logarithm cannot matter.
+  return lead >= 1 && lead < 2 ? 4 : 3
 }
 
-/** How many significant figures a number is shown with: four where its first digit is 1, else three. */
-export const figuresOf = (value: number): 3 | 4 => (Math.abs(value).toExponential()[0] === '1' ? 4 : 3)
-
+// Through a double and back drops the zeros behind the mark; only very small and very large numbers come with an exponent.
 const rounded = (value: number, figures: number): string => {
-  if (value === 0) return '0'
-  // toFixed falls back to an exponent from 1e21 on; writing the exponent out never does.
-  return plainDecimal(expand(value.toExponential(figures - 1)))
+  const shortest = String(Number(value.toPrecision(figures)))
+  return shortest.includes('e') ? expand(shortest) : shortest === '-0' ? '0' : shortest
 }
 
 /** A number rounded for people: 78.3, 144.7, 0.0123, 2350. Throws (a bug) on what is not finite. */
@@ -38,7 +38,7 @@ export const showNumber = (value: number, style: NumberStyle = pointStyle): stri
 /** A number to as many figures as it was typed with (at most 12): for echoing what went in. */
 export const echoNumber = (value: number, style: NumberStyle = pointStyle): string => {
   if (!Number.isFinite(value)) throw new Error('bug: a number that is not finite was about to be shown')
-  return plainDecimal(rounded(value, 12)).replace('.', style.decimal)
+  return rounded(value, 12).replace('.', style.decimal)
 }
 
 /**

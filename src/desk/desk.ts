@@ -27,6 +27,8 @@ export interface Asked {
 export interface Desk {
   /** `raw` is what the door received: an object of texts and lists of texts. Anything else in it is told as a fault. */
   readonly ask: (name: QuestionName, raw: unknown, asker: Asker) => Answer
+  /** Counts an answer that a door gives again from what it kept. */
+  readonly again: (asked: Asked) => void
   readonly system: 'metric' | 'inch'
   readonly locale: LocaleName
 }
@@ -167,6 +169,14 @@ const uniqueSources = (sources: Outcome['sources']): Answer['sources'] => {
   return [...seen.values()].map(({ title, where, standing }) => ({ title, where, standing }))
 }
 
+/** What is counted of an answer. */
+export const askedOf = (question: QuestionName, answer: Answer, door: Asker['door']): Asked => ({
+  question,
+  status: answer.status,
+  door,
+  faults: answer.faults.map(({ code }) => code),
+})
+
 export const createDesk = ({ system, locale, record }: DeskSettings): Desk => {
   const sayers = new Map<string, Sayer>()
   const sayer = (accepted: string | undefined): Sayer => {
@@ -189,14 +199,10 @@ export const createDesk = ({ system, locale, record }: DeskSettings): Desk => {
   return {
     system,
     locale,
+    again: (asked) => record?.(asked),
     ask: (name, raw, asker) => {
       const answer = work(name, raw, sayer(asker.locale))
-      record?.({
-        question: name,
-        status: answer.status,
-        door: asker.door,
-        faults: answer.faults.map(({ code }) => code),
-      })
+      record?.(askedOf(name, answer, asker.door))
       return answer
     },
   }

@@ -3,9 +3,9 @@ import { readFileSync } from 'node:fs'
 import Fastify from 'fastify'
 import { serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod'
 import { z } from 'zod'
-import { createDesk } from '../../dist/src/desk/desk.js'
-import { buildHttp } from '../../dist/src/faces/http/server.js'
-import { answerSchema } from '../../dist/src/questions/answer.js'
+import { createDesk } from '../../src/desk/desk.ts'
+import { buildHttp } from '../../src/faces/http/server.ts'
+import { answerSchema } from '../../src/questions/answer.ts'
 
 const [, , kind, answerFile = ''] = process.argv
 

@@ -3,12 +3,13 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { z } from 'zod'
 import { topics } from '../../../../commands/index.ts'
 import { offersOf } from '../../../../commands/topic.ts'
-import type { Desk } from '../../../desk/desk.ts'
+import { askedOf, type Desk } from '../../../desk/desk.ts'
 import type { RawInputs } from '../../../desk/read.ts'
 import { answerSchema } from '../../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questionNames, questions } from '../../../questions/index.ts'
 import { dataVersion, engineVersion } from '../../../tables/version.ts'
 import { languageFor, type Words } from '../../../words/index.ts'
+import { createAnswerCache, type KeptAnswer } from '../answer-cache.ts'
 import { problem, refusedProblem, refusedSchema, sendProblem } from '../problem.ts'
 import { tagOf, wantsOther } from './tag.ts'
 
@@ -91,7 +92,19 @@ const send = (
   return sendProblem(reply, refusedProblem(answer))
 }
 
+const JSON_TYPE = 'application/json; charset=utf-8'
+const LONGEST_KEPT = 1000
+
 export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
+  const cache = createAnswerCache()
+  const made = new WeakMap<FastifyRequest, Omit<KeptAnswer, 'text'>>()
+  // What is kept is the very text that the schema wrote for the first asker; refusals are not kept.
+  const keepSent = async (request: FastifyRequest, _reply: FastifyReply, text: unknown): Promise<unknown> => {
+    const about = made.get(request)
+    const { locale } = languageFor(request.headers['accept-language'], desk.locale)
+    if (about && typeof text === 'string') cache.keep(request.url, locale, { ...about, text })
+    return text
+  }
   const { words } = languageFor(undefined, desk.locale)
   const untouched = () => (data: unknown) => ({ value: data })
 
@@ -123,13 +136,27 @@ export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
     }
     app.get(
       url,
-      { schema: { ...about, querystring: inputsSchema(name, words, false) }, validatorCompiler: untouched },
+      {
+        schema: { ...about, querystring: inputsSchema(name, words, false) },
+        validatorCompiler: untouched,
+        onSend: keepSent,
+      },
       (request, reply) => {
+        const accepted = request.headers['accept-language']
+        const { locale } = languageFor(accepted, desk.locale)
+        const known = cache.get(request.url, locale)
         const raw = request.query as RawInputs
-        const tag = tagOf(desk, name, raw, request.headers['accept-language'])
+        const tag = known?.tag ?? tagOf(desk, name, raw, accepted)
         reply.header('etag', tag).header('cache-control', 'public, max-age=60').header('vary', 'accept-language')
         if (!wantsOther(request.headers['if-none-match'], tag)) return (reply as FastifyReply).code(304).send()
-        return send(desk, name, raw, request, reply)
+        if (known) {
+          desk.again(known.asked)
+          return (reply as FastifyReply).type(JSON_TYPE).send(known.text)
+        }
+        const answer = desk.ask(name, raw, { door: 'http', locale: accepted })
+        if (answer.status === 'refused') return sendProblem(reply as FastifyReply, refusedProblem(answer))
+        if (request.url.length <= LONGEST_KEPT) made.set(request, { tag, asked: askedOf(name, answer, 'http') })
+        return reply.send(answer)
       },
     )
     app.post(
