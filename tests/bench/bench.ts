@@ -17,7 +17,7 @@ const line = (...cells: readonly (string | number)[]): void => {
 
 const answer = createDesk({ system: 'metric', locale: 'en' }).ask(
   'adapter-setting',
-  { torque: '100.0001 N·m', lever: '380 mm', adapter: '45 mm@30' },
+  { torque: '100.00000 N·m', lever: '380 mm', adapter: '45 mm@30' },
   { door: 'http' },
 )
 if (answer.status !== 'answered') throw new Error('the inputs of the bench are not answered')

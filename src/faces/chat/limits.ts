@@ -61,7 +61,9 @@ const createGates = (amount: number) => {
         gates.set(key, gate)
       }
       gate.counting++
-      const sure = count(key, gate)
+      // Counting begins after the answer is on its way.
+      const counting = gate
+      const sure = new Promise((resolve) => setImmediate(resolve)).then(() => count(key, counting))
       return gate.shut || gate.counting > AHEAD_OF_COUNT ? sure : true
     },
     close: () => group.disconnect(),
