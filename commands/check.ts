@@ -1,4 +1,4 @@
-// Is this wrench still right: a check with a scale, its plan, and what a tolerance means.
+// Is this wrench still right: a check with a scale or a tester, its plan, what a tolerance means, and when it is due.
 import type { Topic } from './topic.ts'
 
 export const check: Topic = {
@@ -7,6 +7,8 @@ export const check: Topic = {
   offers: [
     { word: 'scale', question: 'scale-check' },
     { word: 'plan', question: 'scale-plan' },
+    { word: 'readings', question: 'wrench-check' },
     { word: 'tolerance', question: 'tolerance-band' },
+    { word: 'next', question: 'next-check' },
   ],
 }

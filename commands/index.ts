@@ -1,5 +1,6 @@
 // The topics that people can ask about, in the order in which they are shown. Typed and explicit; no folder is scanned.
 import { adapter } from './adapter.ts'
+import { bench } from './bench.ts'
 import { bolt } from './bolt.ts'
 import { check } from './check.ts'
 import { convert } from './convert.ts'
@@ -21,5 +22,6 @@ export const topics: readonly Topic[] = [
   lubricant,
   bolt,
   check,
+  bench,
   convert,
 ]

@@ -68,13 +68,17 @@ const twoWays = (part: string): string[] => [
 ]
 
 /** Readings, each with its unit: from one text or several. Faults name the reading that is wrong, all at once. */
-export const parseReadings = (texts: readonly string[], wanted: Wanted): Read<readonly Quantity[]> => {
+export const parseReadings = (
+  texts: readonly string[],
+  wanted: Wanted,
+  longest: number = LONGEST_LIST,
+): Read<readonly Quantity[]> => {
   const faults: Fault[] = []
   const all: Quantity[] = []
   for (const text of texts) {
-    if (text.length > LONGEST_LIST) {
+    if (text.length > longest) {
       faults.push(
-        fault('too-long', wanted.input, text, { kind: wanted.dimensions[0] as string, most: String(LONGEST_LIST) }),
+        fault('too-long', wanted.input, text, { kind: wanted.dimensions[0] as string, most: String(longest) }),
       )
       continue
     }

@@ -97,7 +97,10 @@ export const sayerFor = ({ words, style }: Language): Sayer => {
     also: also(q),
   })
 
-  const cell = (one: Cell) => ('word' in one ? { code: one.word, text: words.codes[one.word] } : quantityResult(one))
+  const cell = (one: Cell) => {
+    if ('date' in one) return { date: one.date, text: one.date }
+    return 'word' in one ? { code: one.word, text: words.codes[one.word] } : quantityResult(one)
+  }
 
   const result = (one: Result): ShownResult => {
     if ('rows' in one) {

@@ -13,10 +13,13 @@ const quantityResult = z.object({
   also: z.array(shown),
 })
 const wordResult = z.object({ code: z.string(), text: z.string() })
-const listResult = z.array(z.record(z.string(), z.union([quantityResult.partial({ also: true }), wordResult])))
+const dateResult = z.object({ date: z.string(), text: z.string() })
+const listResult = z.array(
+  z.record(z.string(), z.union([quantityResult.partial({ also: true }), wordResult, dateResult])),
+)
 const rowResult = z.record(z.string(), shown)
 
-export const resultSchema = z.union([quantityResult, wordResult, listResult, rowResult])
+export const resultSchema = z.union([quantityResult, wordResult, dateResult, listResult, rowResult])
 const resultsSchema = z.record(z.string(), resultSchema)
 
 export const givenSchema = z.object({

@@ -3,6 +3,7 @@ import { adapterReading } from './adapter-reading.ts'
 import { adapterSetting } from './adapter-setting.ts'
 import { boltTorque } from './bolt-torque.ts'
 import { clampForce } from './clamp-force.ts'
+import { compare } from './compare.ts'
 import { convert } from './convert.ts'
 import { endFitting } from './end-fitting.ts'
 import { extensionBar } from './extension-bar.ts'
@@ -10,6 +11,7 @@ import { flexHead } from './flex-head.ts'
 import { handPosition } from './hand-position.ts'
 import { lubricant } from './lubricant.ts'
 import { multiplier } from './multiplier.ts'
+import { nextCheck } from './next-check.ts'
 import { nutFactor } from './nut-factor.ts'
 import { pivotOffset } from './pivot-offset.ts'
 import { prevailing } from './prevailing.ts'
@@ -20,6 +22,7 @@ import { scalePlan } from './scale-plan.ts'
 import { swivel } from './swivel.ts'
 import { toleranceBand } from './tolerance-band.ts'
 import { turnAngle } from './turn-angle.ts'
+import { wrenchCheck } from './wrench-check.ts'
 
 export type QuestionName =
   | 'adapter-setting'
@@ -42,6 +45,9 @@ export type QuestionName =
   | 'scale-check'
   | 'scale-plan'
   | 'tolerance-band'
+  | 'wrench-check'
+  | 'next-check'
+  | 'compare'
 
 export const questions: { readonly [Name in QuestionName]: Question<Name> } = {
   'adapter-setting': adapterSetting,
@@ -64,6 +70,9 @@ export const questions: { readonly [Name in QuestionName]: Question<Name> } = {
   'scale-check': scaleCheck,
   'scale-plan': scalePlan,
   'tolerance-band': toleranceBand,
+  'wrench-check': wrenchCheck,
+  'next-check': nextCheck,
+  compare,
 }
 
 export const questionNames = Object.keys(questions) as readonly QuestionName[]

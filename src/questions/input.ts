@@ -21,6 +21,11 @@ export type InputKind =
   | 'size'
   | 'quantity'
   | 'seat'
+  | 'points'
+  | 'readings'
+  | 'date'
+  | 'interval'
+  | 'events'
   | 'share'
   | 'unit'
 

@@ -19,7 +19,11 @@ export interface QuantityResult {
 export interface WordResult {
   readonly word: WordCode
 }
-export type Cell = QuantityResult | WordResult
+/** A day of the calendar, ISO 8601. */
+export interface DateResult {
+  readonly date: string
+}
+export type Cell = QuantityResult | WordResult | DateResult
 export type Row = Readonly<Record<string, Cell>>
 /** `row`: a result that is a small group of quantities (`mark-below {setting, torque}`); `rows`: a list of them. */
 export type Result = Cell | { readonly row: Readonly<Record<string, Quantity>> } | { readonly rows: readonly Row[] }

@@ -98,5 +98,13 @@ export const citations = {
     standing: 'published',
   },
   turn: { title: 'Turn of the nut from snug', where: 'bolt and joint as two springs', standing: 'worked out' },
+  guard: { title: 'ILAC-G8:09/2019', where: 'clause 4.2: guard band w = U', standing: 'published' },
+  welch: { title: 'Welch 1947; Satterthwaite 1946', where: 'difference of two means', standing: 'from memory' },
+  equivalence: { title: 'Schuirmann 1987', where: 'two one-sided tests', standing: 'from memory' },
+  interval: {
+    title: 'ISO 6789:2003',
+    where: '12 months or 5000 uses; after overload and repair',
+    standing: 'from memory',
+  },
   si: { title: 'NIST SP 811 (2008), Guide for the Use of the SI', where: 'appendix B.8', standing: 'published' },
 } as const satisfies Record<string, Citation>

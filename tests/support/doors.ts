@@ -68,7 +68,7 @@ export const commandFor = (question: QuestionName, raw: RawTexts): Record<string
   const options = Object.entries(raw).map(([name, value]) => ({
     type: 3,
     name,
-    value: typeof value === 'string' ? value : value.join('; '),
+    value: typeof value === 'string' ? value : value.join(question === 'wrench-check' ? ' | ' : '; '),
   }))
   const word = topic.shape === 'alone' ? '' : (topic.offers.find((offer) => offer.question === question)?.word ?? '')
   if (topic.shape === 'alone') return { id: '1', type: 1, name: topic.name, options }
