@@ -62,6 +62,10 @@ export const withUnit = (value: number, unitText: string, wanted: Wanted, got: s
   if (spelling) return read(quantity(value * spelling.times, spelling.unit))
   if (first(wanted) === 'number') return refuse(fault('unit-after-plain-number', wanted.input, got, { extra: trimmed }))
   if (spelled.length > 0) return refuse(wrongKind(value, spelled, wanted, got))
+  // 1' 2 may be two inches more or a slip: asked for with both marks, never cut to one foot.
+  if (feetThenNumber.test(got.trim()) && wanted.dimensions.includes('length')) {
+    return refuse(fault('inches-unmarked', wanted.input, got))
+  }
   const known = knownThenMore(trimmed, wanted)
   if (known !== undefined) return refuse(fault('trailing', wanted.input, got, { extra: known }))
   return refuse(fault('unit-unknown', wanted.input, got, { ...kind(wanted), options: options(wanted, value) }))
@@ -89,6 +93,8 @@ const knownThenMore = (unitText: string, wanted: Wanted): string | undefined => 
 
 // 1' 2" and 1 ft 2 in: feet, then inches below twelve.
 const feetAndInches = /^\s*(\d{1,3})\s*(?:'|′|’|ft\.?|foot|feet)\s*(\S.*)$/i
+
+const feetThenNumber = /^\d{1,3}\s*(?:'|′|’|ft\.?|foot|feet)\s*\d+(?:[.,]\d+)?$/i
 
 const readFeetAndInches = (text: string): Quantity | undefined => {
   const parts = feetAndInches.exec(text)

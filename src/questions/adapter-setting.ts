@@ -93,7 +93,13 @@ const headline = (
   cautions: readonly Caution[],
 ): Phrase => {
   const torque = given.torque
-  if (cautions.some(({ code }) => code === 'beyond-range')) return phrase('adapter-setting.beyond', { setting, torque })
+  if (cautions.some(({ code }) => code === 'beyond-range')) {
+    // Square, the setting is the torque: a way out only where the torque itself lies in the range and the hand at the grip.
+    const square =
+      !handAway(given) &&
+      rangeCautions(torque, torque, given.least, given.most).every(({ code }) => code !== 'beyond-range')
+    return phrase(square ? 'adapter-setting.beyond' : 'adapter-setting.beyond-all', { setting, torque })
+  }
   if (open) return phrase('adapter-setting.open', { setting, high: open, torque })
   if (ends) return phrase('adapter-setting.span', { setting, low: ends.low, high: ends.high, torque })
   const straight = Math.abs(setting.value - torque.value) < Math.abs(torque.value) * 1e-12

@@ -17,7 +17,7 @@ const drive = <N extends boolean = false>(options: Options<N> = {}): Input<Squar
   kind: 'choice',
   most: 1,
   choices: squareDrives,
-  ...common(options, driveExample),
+  ...common(options, driveExample, { metric: squareDrives, inch: squareDrives }),
   read: (texts, input) => {
     const text = one(texts, input)
     return text.ok ? parseDrive(text.value, input, squareDrives) : text

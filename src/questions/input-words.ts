@@ -3,9 +3,9 @@ import { fault, read, refuse } from '../core/fault.ts'
 import { LONGEST_QUANTITY, type Wanted } from '../core/parse-quantity.ts'
 import { parseSize, type Size } from '../core/parse-size.ts'
 import { parseTarget } from '../core/parse-target.ts'
-import type { Target } from '../core/quantity.ts'
+import { quantity, type Target } from '../core/quantity.ts'
 import { spelledUnits, type Unit, type UnitSymbol, units } from '../core/unit.ts'
-import { asked, common, type Input, type Options, one, same } from './input.ts'
+import { asked, common, type Input, type Options, one, same, within } from './input.ts'
 
 const foldWord = (text: string): string => text.toLowerCase().replace(/[\s\-_/,&+.]/g, '')
 
@@ -59,7 +59,15 @@ export const anyQuantity = <N extends boolean = false>(options: Options<N> = {})
     const text = one(texts, input)
     if (!text.ok) return text
     const wanted: Wanted = { input, dimensions: ['torque', 'length', 'mass', 'force', 'stress', 'angle', 'percent'] }
-    return parseTarget(text.value, wanted)
+    const target = parseTarget(text.value, wanted)
+    if (!target.ok) return target
+    const signed = target.value.unit.dimension === 'angle' || target.value.unit.dimension === 'percent'
+    const wrong = within(target.value, wanted, text.value, {
+      signed,
+      zero: true,
+      most: quantity(1e9, target.value.unit),
+    })
+    return wrong ? refuse(wrong) : target
   },
   given: (value, input) => [
     {

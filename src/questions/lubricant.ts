@@ -91,6 +91,7 @@ const torqueRatio = (raw: Span, slipperier: boolean, unchanged: boolean): Span &
 const headline = (
   given: LubricantAsked,
   ratio: Span & { slipperier: boolean },
+  raw: Span,
   low: Quantity,
   typical: Quantity,
   unchanged: boolean,
@@ -98,7 +99,7 @@ const headline = (
   const from = phrase(`condition.${given.from}`)
   const to = phrase(`condition.${given.to}`)
   if (unchanged) return phrase('lubricant.same', { from })
-  if (!ratio.slipperier) return phrase('lubricant.rougher', { from, to })
+  if (!ratio.slipperier) return phrase(raw.typical === 1 ? 'lubricant.alike' : 'lubricant.rougher', { from, to })
   if (ratio.high > ratio.low * 2 * (1 + 1e-12) || ratio.typical >= 1) return phrase('lubricant.too-wide', { from, to })
   if (ratio.low === ratio.typical) return phrase('lubricant.known', { from, to, torque: given.torque, typical })
   return phrase('lubricant.reduced', { from, to, torque: given.torque, low, typical })
@@ -161,7 +162,7 @@ const answerLubricant = (given: LubricantAsked, { of }: ResultUnits): Outcome =>
     : { low: clamp.low - 1, typical: clamp.typical - 1, high: clamp.high - 1 }
   const stainless = given.from === 'stainless-dry' || given.to === 'stainless-dry'
   return {
-    headline: headline(given, ratio, reduced(ratio.low), reduced(ratio.typical), unchanged),
+    headline: headline(given, ratio, raw, reduced(ratio.low), reduced(ratio.typical), unchanged),
     assumed: places_
       ? frictionAssumed(given)
       : [...fromTable('k-from', given.from, given['k-from']), ...fromTable('k-to', given.to, given['k-to'])],

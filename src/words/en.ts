@@ -16,6 +16,8 @@ export const en = {
       'Set {setting} on the wrench, the safe end: with the hand off the grip centre the right setting for {torque} lies between that and {high}.',
     'adapter-setting.beyond':
       'Do not use this wrench so: {torque} at the fastener would need {setting}, outside its range; with the adapter square (90°) the setting is the torque itself.',
+    'adapter-setting.beyond-all':
+      'Do not use this wrench so: {torque} at the fastener would need {setting}, outside its range. Use another wrench.',
     'adapter-setting.setting': 'What to dial',
     'adapter-setting.pivot-unknown':
       'Where the wrench trips is not known, and off the grip centre that matters: the setting at both ends of what is usual',
@@ -63,6 +65,8 @@ export const en = {
     'convert.span': '{low} to {high}, in the middle {value}.',
     'convert.step': 'One {unit} in {to}, times the number',
     'lubricant.same': '{from} is what the figure is for: use it as printed.',
+    'lubricant.alike':
+      'No number can be given for going from {from} to {to}: by the sources they are about alike, and both scatter. Ask the maker for a figure, or measure.',
     'lubricant.rougher':
       'No number can be given for going from {from} to {to}: more friction can mean a loose joint or an overloaded bolt. Ask the maker for a figure, or measure.',
     'lubricant.too-wide':
@@ -762,6 +766,7 @@ export const en = {
   faults: {
     'unit-missing': { allowed: '{kind}: {units}', hint: 'Say the unit: type {options}.' },
     'unit-unknown': { allowed: '{kind}: {units}', hint: 'That unit is not known here: type {options}.' },
+    'inches-unmarked': { allowed: 'feet and inches, both marked', hint: 'Mark the inches too: 1\' 2" or 1 ft 2 in.' },
     'unit-wrong-kind': { allowed: '{kind}: {units}', hint: 'That is another kind of quantity: type {options}.' },
     'pound-alone': {
       allowed: '{kind}: {units}',

@@ -83,7 +83,7 @@ describe('a quantity is refused', () => {
     ['about 95 N·m', 'torque', 'not-a-number', 'not-a-number', 'a word before the number'],
     [`${'9'.repeat(LONGEST_QUANTITY)} N·m`, 'torque', 'too-long', 'too-long', 'longer than any quantity'],
     ['1\' 14"', 'length', 'trailing', 'trailing', 'more than twelve inches behind feet'],
-    ["1' 2", 'length', 'trailing', 'trailing', 'inches without their mark'],
+    ["1' 2", 'length', 'unit-missing', 'inches-unmarked', 'inches without their mark'],
   ])('%j for a %s as %s (%s): %s', (text, dimension, code, tell) => {
     expect(parse(text, dimension)).toMatchObject({ ok: false, faults: [{ code, tell, input: 'x' }] })
   })

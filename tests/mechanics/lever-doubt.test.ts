@@ -51,6 +51,14 @@ describe('a contribution', () => {
     expect(named('square', side)[0]).toBeCloseTo((Math.tan((5 * Math.PI) / 180) * 0.1) / 0.4, 12)
   })
 
+  it('of the angle and of a pull that is not square is over the whole lever, reach ahead included', () => {
+    const slanted = geometry(0.4, [{ E: 0.1, theta: 60 }])
+    const aside = 0.1 * Math.sqrt(0.75)
+    expect(named('angle', slanted)[0]).toBeCloseTo((aside * 3 * Math.PI) / 180 / 0.45, 12)
+    expect(named('square', slanted)[0]).toBeCloseTo((Math.tan((5 * Math.PI) / 180) * aside) / 0.45, 12)
+    expect(named('adapter', slanted)[0]).toBeCloseTo((0.5 * inchHabits.length) / 0.45, 12)
+  })
+
   it('of the pivot is nothing with the hand at the lever, and counts off it', () => {
     expect(named('pivot', geometry(0.4, [], 0.4, 0.03))[0]).toBe(0)
     expect(named('pivot', geometry(0.4, [], 0.3, 0.03), false)[0]).toBeGreaterThan(0)

@@ -1,4 +1,5 @@
 // Doubt by first order: the end-gauge example of the GUM, and the 95 % band of a rectangle with a normal beside it.
+import { erf } from 'mathjs'
 import { describe, expect, it } from 'vitest'
 import {
   band95,
@@ -122,6 +123,29 @@ describe('the 95 % band', () => {
     expect(chanceWithin(1.96, 0, 1)).toBeCloseTo(0.95, 4)
     expect(chanceWithin(2, 4, 0)).toBe(0.5)
     expect(chanceWithin(9, 4, 0)).toBe(1)
+  })
+})
+
+describe('the chance to lie within', () => {
+  /** P(|R + N| ≤ b) by the midpoint rule over the rectangle, with another library's error function. */
+  const counted = (b: number, a: number, s: number): number => {
+    const below = (x: number): number => (1 + erf(x / (s * Math.SQRT2))) / 2
+    const steps = 20_000
+    let sum = 0
+    for (let step = 0; step < steps; step++) {
+      const r = a * ((2 * step + 1) / steps - 1)
+      sum += below(b - r) - below(-b - r)
+    }
+    return sum / steps
+  }
+
+  it.each([
+    [3, 4, 1],
+    [4, 4, 0.5],
+    [0.5, 1, 2],
+    [5, 2, 1.5],
+  ])('%d of a rectangle of %d with a normal of %d is the integral that its name says', (b, a, s) => {
+    expect(chanceWithin(b, a, s)).toBeCloseTo(counted(b, a, s), 7)
   })
 })
 
