@@ -61,9 +61,8 @@ export const anyQuantity = <N extends boolean = false>(options: Options<N> = {})
     const wanted: Wanted = { input, dimensions: ['torque', 'length', 'mass', 'force', 'stress', 'angle', 'percent'] }
     const target = parseTarget(text.value, wanted)
     if (!target.ok) return target
-    const signed = target.value.unit.dimension === 'angle' || target.value.unit.dimension === 'percent'
     const wrong = within(target.value, wanted, text.value, {
-      signed,
+      signed: true,
       zero: true,
       most: quantity(1e9, target.value.unit),
     })
