@@ -124,7 +124,8 @@ export const sayerFor = ({ words, style }: Language): Sayer => {
       value: value.value,
       unit: value.unit.symbol,
       ...ends,
-      also: also(value),
+      // A name (M12, a seat, a point) says more than one number in another unit could.
+      also: name === undefined ? also(value) : [],
       ...place,
       from,
     }

@@ -85,7 +85,10 @@ const adapterSetting: Drawer = (answer, words, theme) => {
   const setting = resultOf(answer, 'setting')
   const beyond = hasCaution(answer, 'beyond-range')
   const torque = resultOf(answer, 'torque')
-  const lines = [say(words.gets, { torque: torque.text }), say(words.band, { span: torque.span ?? '' })]
+  const lines = [
+    say(beyond ? words.needsFor : words.gets, { torque: torque.text }),
+    say(words.band, { span: torque.span ?? '' }),
+  ]
   if (setting.span) lines.unshift(say(words.between, { span: setting.span }))
   const heading = {
     lead: beyond ? words.needs : words.set,

@@ -917,6 +917,7 @@ export const en = {
     show: 'SCALE',
     between: 'the right setting lies in {span}',
     gets: 'the fastener gets {torque}',
+    needsFor: 'for {torque} at the fastener',
     band: '95 %: {span}',
     got: 'at the fastener, 95 %: {span}',
     shows: 'with {reading} on the wrench',
