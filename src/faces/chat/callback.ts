@@ -6,8 +6,8 @@ import type { ChatReply } from './reply.ts'
 
 export type Delivery = 'answered' | 'late' | 'already-answered' | 'timed-out' | 'failed'
 
-/** Left for Discord's own side of the way. */
-const MARGIN_MS = 400
+/** Left for Discord's own side of the way, and for whoever waits behind. */
+const MARGIN_MS = 1000
 const UNKNOWN_INTERACTION = 10062
 const ALREADY_ACKNOWLEDGED = 40060
 

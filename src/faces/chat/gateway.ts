@@ -44,8 +44,8 @@ export interface Chat {
 }
 
 const REST_TIMEOUT_MS = 10_000
-// A callback that hangs is tried once more while there is time; Discord takes only one of the two.
-const CALLBACK_TIMEOUT_MS = 1000
+// A callback that hangs may have been taken: it ends by its own deadline and is not sent again. A 5xx is, once.
+const CALLBACK_TIMEOUT_MS = 5000
 const CALLBACK_RETRIES = 1
 const GOODBYE_MS = 2000
 const FIRST_RETRY_MS = 5000
