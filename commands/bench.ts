@@ -1,4 +1,8 @@
-// Readings against readings: does what was changed matter?
+// What was measured on the bench: two sets of readings against each other.
 import type { Topic } from './topic.ts'
 
-export const bench: Topic = { name: 'bench', shape: 'parts', offers: [{ word: 'compare', question: 'compare' }] }
+export const bench: Topic = {
+  name: 'bench',
+  shape: 'parts',
+  offers: [{ word: 'compare', question: 'compare' }],
+}

@@ -1,4 +1,4 @@
-// Is this wrench still right: a check with a scale or a tester, its plan, what a tolerance means, and when it is due.
+// Is this wrench still right: a check with a scale or a reference, its plan, what a tolerance means, when the next is due.
 import type { Topic } from './topic.ts'
 
 export const check: Topic = {

@@ -1,63 +1,30 @@
-// Days, intervals and events as people write them: 2026-03-01; 12 months, 5000 uses; dropped@2026-03-01, wound-up@2026-01-01..2026-07-01.
+// A day as ISO 8601 writes it: 2026-03-01. Kept as that text; nothing here knows what day it is.
 import { fault, type Read, read, refuse } from './fault.ts'
 
-const day = /^(\d{4})-(\d{2})-(\d{2})$/
+export const LONGEST_DATE = 64
+const FIRST_YEAR = 1900
+const LAST_YEAR = 2199
 
-/** A day of the calendar, ISO 8601. Faults: empty, not-a-date. */
-export const parseDay = (text: string, input: string): Read<string> => {
+const isoDay = /^(\d{4})-(\d{2})-(\d{2})$/
+
+/** Days of a month, by the Gregorian calendar. */
+const daysIn = (year: number, month: number): number => new Date(Date.UTC(year, month, 0)).getUTCDate()
+
+/** A day that there is. Faults: empty, not-a-date (written another way, or no such day), out-of-range, too-long. */
+export const parseDate = (text: string, input: string): Read<string> => {
   const trimmed = text.trim()
-  if (trimmed === '') return refuse(fault('empty', input, text, { options: ['2026-03-01'] }))
-  const [, year = '', month = '', date = ''] = day.exec(trimmed) ?? []
-  const time = new Date(Date.UTC(Number(year), Number(month) - 1, Number(date)))
-  const real =
-    year !== '' &&
-    Number(year) >= 1900 &&
-    time.getUTCMonth() === Number(month) - 1 &&
-    time.getUTCDate() === Number(date)
-  return real ? read(trimmed) : refuse(fault('not-a-date', input, text))
-}
-
-export interface IntervalText {
-  readonly months?: number
-  readonly uses?: number
-}
-
-/** `12 months`, `1 year`, `5000 uses`; several in one text with `;` or `or`. */
-export const parseInterval = (texts: readonly string[], input: string): Read<IntervalText> => {
-  let found: IntervalText = {}
-  for (const text of texts.flatMap((one) => one.slice(0, 200).split(/\s*(?:;|,|\bor\b|\band\b)\s*/))) {
-    const [, amount = '', word = ''] = /^(\d{1,7})\s*(months?|years?|uses?|cycles?|pulls?)$/i.exec(text.trim()) ?? []
-    const kind = /^m|^y/i.test(word) ? 'months' : 'uses'
-    if (amount === '' || Number(amount) === 0 || found[kind] !== undefined)
-      return refuse(fault('not-an-interval', input, text))
-    found = { ...found, [kind]: Number(amount) * (/^y/i.test(word) ? 12 : 1) }
+  if (trimmed === '') return refuse(fault('empty', input, text))
+  if (text.length > LONGEST_DATE) return refuse(fault('too-long', input, text, { most: String(LONGEST_DATE) }))
+  const parts = isoDay.exec(trimmed)
+  if (!parts) return refuse(fault('not-a-date', input, text))
+  const [year = 0, month = 0, day = 0] = parts.slice(1).map(Number)
+  if (month < 1 || month > 12) return refuse(fault('not-a-date', input, text))
+  if (year < FIRST_YEAR || year > LAST_YEAR) {
+    return refuse(fault('year-out-of-range', input, text, { first: String(FIRST_YEAR), last: String(LAST_YEAR) }))
   }
-  return read(found)
-}
-
-export interface EventText {
-  readonly kind: string
-  readonly at: string
-  readonly from?: string
-}
-
-/** Events of a list of kinds, each at a day or over days: `dropped@2026-03-01`, `wound-up@2026-01-01..2026-07-01`. */
-export const parseEvents = (
-  texts: readonly string[],
-  input: string,
-  kinds: readonly string[],
-): Read<readonly EventText[]> => {
-  const events: EventText[] = []
-  for (const text of texts.flatMap((one) => one.slice(0, 1000).split(/\s*[;,]\s*/))) {
-    const [kind = '', when = ''] = text.trim().split('@')
-    const [first = '', last] = when.split('..')
-    const begin = parseDay(first, input)
-    const end = last === undefined ? begin : parseDay(last, input)
-    if (!kinds.includes(kind)) return refuse(fault('not-an-event', input, text, { options: kinds }))
-    if (!begin.ok) return begin
-    if (!end.ok) return end
-    if (end.value < begin.value) return refuse(fault('span-reversed', input, text))
-    events.push({ kind, at: end.value, ...(last === undefined ? {} : { from: begin.value }) })
+  const last = daysIn(year, month)
+  if (day < 1 || day > last) {
+    return refuse(fault('no-such-day', input, text, { last: `${parts[1]}-${parts[2]}-${last}` }))
   }
-  return read(events)
+  return read(trimmed)
 }

@@ -1,7 +1,7 @@
 // Lists as people type them: one text with `;`, readings also with spaces or comma and space, a unit on each or once at the end.
-import { type Fault, fault, type Read, read, refuse } from './fault.ts'
+import { type Fault, type FaultTell, fault, type Read, read, refuse } from './fault.ts'
 import { readNumber } from './number-text.ts'
-import { numberFault, parseQuantity, type Wanted, withUnit } from './parse-quantity.ts'
+import { LONGEST_QUANTITY, numberFault, parseQuantity, type Wanted, withUnit } from './parse-quantity.ts'
 import type { Quantity } from './quantity.ts'
 
 /** An adapter: how long, which way it points from straight ahead of the wrench; no `angle` where none was said. */
@@ -11,6 +11,13 @@ export interface Adapter {
 }
 
 export const LONGEST_LIST = 2000
+
+/** What one text of readings may hold. `most` is counted before units are read, so that no text takes long. */
+export interface ListLimits {
+  readonly longest?: number
+  readonly most?: number
+  readonly tooMany?: FaultTell
+}
 
 const splitChain = (text: string): string[] => text.split(/\s*;\s*|\s+\+\s+/)
 
@@ -50,14 +57,19 @@ const scanPart = (part: string, wanted: Wanted): Read<Item[]> => {
   if (part === '') return refuse(fault('empty', wanted.input, part, { kind: wanted.dimensions[0] as string }))
   if (mixedInList.test(part)) return refuse(fault('two-readings', wanted.input, part, { readings: twoWays(part) }))
   const items: Item[] = []
-  for (const piece of part.split(/\s+(?=[-−+]?[\d.,½¼¾⅛⅜⅝⅞])/)) {
+  // Looked at from the first space of a run only: a long run of spaces must not cost its square.
+  for (const piece of part.split(/(?<!\s)\s+(?=[-−+]?[\d.,½¼¾⅛⅜⅝⅞])/)) {
     const number = readNumber(piece)
     if (!number.ok) return refuse(numberFault(number.trouble, wanted, piece, number.rest))
     // In a list 1,234.5 may be two readings with a forgotten space: only one mark is taken.
     if ((piece.slice(0, piece.length - number.rest.length).match(/[.,]/g)?.length ?? 0) > 1) {
       return refuse(fault('thousands-mark', wanted.input, piece, { kind: wanted.dimensions[0] as string }))
     }
-    items.push({ value: number.value, unitText: number.rest.trim(), got: piece })
+    const unitText = number.rest.trim()
+    if (unitText.length > LONGEST_QUANTITY) {
+      return refuse(fault('too-long', wanted.input, piece, { most: String(LONGEST_QUANTITY) }))
+    }
+    items.push({ value: number.value, unitText, got: piece })
   }
   return read(items)
 }
@@ -71,7 +83,7 @@ const twoWays = (part: string): string[] => [
 export const parseReadings = (
   texts: readonly string[],
   wanted: Wanted,
-  longest: number = LONGEST_LIST,
+  { longest = LONGEST_LIST, most = Number.POSITIVE_INFINITY, tooMany = 'too-many' }: ListLimits = {},
 ): Read<readonly Quantity[]> => {
   const faults: Fault[] = []
   const all: Quantity[] = []
@@ -82,8 +94,12 @@ export const parseReadings = (
       )
       continue
     }
-    const scanned = partsOf(text).map((part) => scanPart(part, wanted))
+    const parts = partsOf(text)
+    const scanned = parts.length > most ? [] : parts.map((part) => scanPart(part, wanted))
     const items = scanned.flatMap((part) => (part.ok ? part.value : []))
+    if (parts.length > most || all.length + items.length > most) {
+      return refuse(fault(tooMany, wanted.input, text, { most: String(most) }))
+    }
     faults.push(...scanned.flatMap((part) => (part.ok ? [] : part.faults)))
     // A unit once at the end serves all; a unit on some but not on others is a slip.
     const named = items.filter((item) => item.unitText !== '')

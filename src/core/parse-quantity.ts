@@ -60,7 +60,8 @@ export const withUnit = (value: number, unitText: string, wanted: Wanted, got: s
   const spelled = spelledUnits(trimmed)
   const spelling = pick(spelled, wanted)
   if (spelling) return read(quantity(value * spelling.times, spelling.unit))
-  if (first(wanted) === 'number') return refuse(fault('unit-after-plain-number', wanted.input, got, { extra: trimmed }))
+  if (first(wanted) === 'number' && wanted.dimensions.length === 1)
+    return refuse(fault('unit-after-plain-number', wanted.input, got, { extra: trimmed }))
   if (spelled.length > 0) return refuse(wrongKind(value, spelled, wanted, got))
   // 1' 2 may be two inches more or a slip: asked for with both marks, never cut to one foot.
   if (feetThenNumber.test(got.trim()) && wanted.dimensions.includes('length')) {

@@ -3,6 +3,7 @@ import type { FactValue, Fault } from '../core/fault.ts'
 import { showNumber } from '../core/number-style.ts'
 import { inUnit, type Quantity, quantity } from '../core/quantity.ts'
 import { echoQuantity, showQuantity } from '../core/quantity-text.ts'
+import { echoReadings } from '../core/readings-text.ts'
 import { type Unit, units } from '../core/unit.ts'
 import type { Answer, ShownFault, ShownGiven, ShownQuantity, ShownResult } from '../questions/answer.ts'
 import type {
@@ -59,7 +60,9 @@ export interface Sayer {
   readonly words: Words
 }
 
-export const sayerFor = ({ words, style }: Language): Sayer => {
+export const sayerFor = ({ words, style, locale }: Language): Sayer => {
+  const days = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' })
+  const showDay = (iso: string): string => days.format(new Date(`${iso}T00:00:00Z`))
   const show = (q: Quantity): string => showQuantity(q, style)
 
   const shown = (q: Quantity): { value: number; unit: string; text: string } => ({
@@ -77,6 +80,7 @@ export const sayerFor = ({ words, style }: Language): Sayer => {
   const param = (value: Param): string => {
     if (typeof value === 'string') return value
     if ('echo' in value) return echoQuantity(value.echo, style)
+    if ('date' in value) return showDay(value.date)
     return 'key' in value ? phrase(value) : show(value)
   }
 
@@ -98,8 +102,9 @@ export const sayerFor = ({ words, style }: Language): Sayer => {
   })
 
   const cell = (one: Cell) => {
-    if ('date' in one) return { date: one.date, text: one.date }
-    return 'word' in one ? { code: one.word, text: words.codes[one.word] } : quantityResult(one)
+    if ('word' in one) return { code: one.word, text: words.codes[one.word] }
+    if ('date' in one) return { date: one.date, text: one.passed ? words.faces.now : showDay(one.date) }
+    return quantityResult(one)
   }
 
   const result = (one: Result): ShownResult => {
@@ -110,7 +115,25 @@ export const sayerFor = ({ words, style }: Language): Sayer => {
     return cell(one)
   }
 
-  const given = ({ input, value, name, low, high, index, angle, from }: Given): ShownGiven => {
+  // Readings beside a value: `100 N·m: 99.5; 101 N·m`, or alone; all in the unit of the value or of the first.
+  const givenList = ({ input, value, index, from }: Given, readings: readonly Quantity[]): ShownGiven => {
+    const unit = (typeof value === 'string' ? readings[0] : value)?.unit ?? units['1']
+    const list = echoReadings(readings, style)
+    return {
+      input,
+      text: typeof value === 'string' ? list : `${echoQuantity(value, style)}: ${list}`,
+      value: typeof value === 'string' ? value : value.value,
+      unit: unit.symbol,
+      also: [],
+      ...(index === undefined ? {} : { index }),
+      values: readings.map((reading) => inUnit(reading, unit).value),
+      from,
+    }
+  }
+
+  const given = (one: Given): ShownGiven => {
+    const { input, value, name, low, high, index, angle, values, from } = one
+    if (values) return givenList(one, values)
     const place = { ...(index === undefined ? {} : { index }), ...(angle === undefined ? {} : { angle }) }
     if (typeof value === 'string') {
       return { input, text: value, value, also: [], ...place, from }

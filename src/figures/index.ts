@@ -1,23 +1,16 @@
 // Which question has which figure: an answer in, a sheet and the same in words out. The numbers are the document's own texts.
 import type { Answer } from '../questions/answer.ts'
 import type { Words } from '../words/index.ts'
-import { render } from '../words/render.ts'
+import { wrenchCheck } from './check-view.ts'
+import { type Drawer, type Figure, type FigureWords, say } from './drawer.ts'
 import { type Heading, headingHeight, sheet } from './frame.ts'
 import { drawLever, type LeverDrawing } from './lever-view.ts'
 import { chainOf, givenOf, hasCaution, metres, resultOf } from './reading.ts'
+import { compare } from './samples-view.ts'
 import { drawScale } from './scale-view.ts'
 import type { Theme } from './theme.ts'
 
-export interface Figure {
-  readonly svg: string
-  readonly alt: string
-}
-
-type FigureWords = Words['figures']
-type Drawer = (answer: Answer, words: FigureWords, theme: Theme) => Figure | undefined
-
-const say = (template: string, values: Readonly<Record<string, string>>): string =>
-  render(template, (place) => values[place])
+export type { Figure } from './drawer.ts'
 
 const warningsOf = (answer: Answer, words: FigureWords): string[] =>
   (['beyond-range', 'points-back'] as const)
@@ -217,6 +210,8 @@ const drawers: Readonly<Record<string, Drawer>> = {
   pull,
   'scale-check': scaleCheck,
   'scale-plan': scalePlan,
+  'wrench-check': wrenchCheck,
+  compare,
 }
 
 /** The questions that have a figure. */

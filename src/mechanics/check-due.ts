@@ -58,6 +58,9 @@ export const addMonths = (iso: string, months: number): string => {
   return isoDay(Date.UTC(year, month - 1 + months, Math.min(day, lastOfMonth)))
 }
 
+/** Whole days from one day to another; negative where the other is the earlier. */
+export const daysBetween = (from: string, to: string): number => (instant(dayOf(to)) - instant(dayOf(from))) / DAY
+
 const isVoiding = (kind: string): kind is VoidingEvent => (voidingEvents as readonly string[]).includes(kind)
 
 // With times on both sides the order is known; with a bare date on either, the same day counts as after the check.
@@ -68,7 +71,7 @@ const byUses = ({ lastCheck, uses, countedOn }: Wear, allowed: number): Due | un
   if (uses === undefined) return undefined
   const counted = countedOn ?? lastCheck
   if (uses >= allowed) return { on: dayOf(counted), reason: { why: 'uses' } }
-  const days = (instant(dayOf(counted)) - instant(dayOf(lastCheck))) / DAY
+  const days = daysBetween(lastCheck, counted)
   if (uses === 0 || days <= 0) return undefined
   // Same pace as until now; rounded down, so that the check comes before the uses run out.
   const on = instant(dayOf(lastCheck)) + Math.floor((allowed / uses) * days) * DAY

@@ -62,11 +62,11 @@ export const welchDifference = (
   const p = (1 + confidence) / 2
   const { D, u, nu } = doubtOf(a, b, 1)
   const half = tPoint(p, nu) * u
-  const ratio = b.mean / a.mean
   const ends = ratioEnds(a, b, p)
   return {
     absolute: { value: D, low: D - half, high: D + half },
-    relative: { value: ratio - 1, ...(ends ? { low: ends.low - 1, high: ends.high - 1 } : {}) },
+    // D over a, not the ratio less 1: of two means that are nearly alike the ratio keeps few digits.
+    relative: { value: D / a.mean, ...(ends ? { low: ends.low - 1, high: ends.high - 1 } : {}) },
   }
 }
 
@@ -74,6 +74,8 @@ export const welchDifference = (
 const ratioEnds = (a: SampleSummary, b: SampleSummary, p: number): Band | undefined => {
   const ratio = b.mean / a.mean
   if (!(a.mean > tPoint(p, a.n - 1) * (a.s / Math.sqrt(a.n)))) return undefined
+  // Without scatter the ratio is what it is; halving would only find the rounding that doubtOf forgives.
+  if (a.s === 0 && b.s === 0) return { low: ratio, high: ratio }
   const allowed = (k: number): boolean => {
     const { D, u, nu } = doubtOf(a, b, k)
     return Math.abs(D) <= tPoint(p, nu) * u

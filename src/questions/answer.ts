@@ -13,7 +13,7 @@ const quantityResult = z.object({
   also: z.array(shown),
 })
 const wordResult = z.object({ code: z.string(), text: z.string() })
-const dateResult = z.object({ date: z.string(), text: z.string() })
+const dateResult = z.object({ date: z.string().describe('ISO 8601'), text: z.string() })
 const listResult = z.array(
   z.record(z.string(), z.union([quantityResult.partial({ also: true }), wordResult, dateResult])),
 )
@@ -32,6 +32,7 @@ export const givenSchema = z.object({
   also: z.array(shown),
   index: z.number().int().optional(),
   angle: z.number().optional(),
+  values: z.array(z.number()).optional().describe('every reading of a list that is told in one line, in its unit'),
   from: z.enum(['asked', 'assumed', 'register', 'bench', 'table']),
 })
 

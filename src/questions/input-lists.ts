@@ -12,6 +12,7 @@ const longestAdapter = quantity(10, units.m)
 export const adapters = <N extends boolean = false>(options: Options<N> = {}): Input<readonly Adapter[], N> => ({
   kind: 'adapters',
   most: 4,
+  between: ' + ',
   ...common(
     options,
     { metric: '45 mm@30', inch: '2 in@90' },

@@ -28,6 +28,13 @@ export type InputKind =
   | 'events'
   | 'share'
   | 'unit'
+  | 'points'
+  | 'readings'
+  | 'reading'
+  | 'date'
+  | 'count'
+  | 'interval'
+  | 'events'
 
 /** Texts that can be typed as they stand, in each system. */
 export interface Example {
@@ -46,6 +53,8 @@ export interface Input<T, Needed extends boolean = boolean> {
   /** How many values it may be given; 1 where it is single. */
   readonly most: number
   readonly choices?: readonly string[]
+  /** What stands between several values in one text, where it is not `; `. */
+  readonly between?: string
   readonly example: Example
   /** Values to show the answer for when only this input is missing. */
   readonly ladder?: Ladder

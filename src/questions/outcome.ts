@@ -19,9 +19,10 @@ export interface QuantityResult {
 export interface WordResult {
   readonly word: WordCode
 }
-/** A day of the calendar, ISO 8601. */
+/** An ISO day. `passed`: it is past, on a day that nobody knows better than this one. */
 export interface DateResult {
   readonly date: string
+  readonly passed?: boolean
 }
 export type Cell = QuantityResult | WordResult | DateResult
 export type Row = Readonly<Record<string, Cell>>
@@ -47,6 +48,8 @@ export interface Given {
   readonly high?: number
   readonly index?: number
   readonly angle?: number
+  /** Readings that are told in one line with the value (behind it, where it is a quantity). */
+  readonly values?: readonly Quantity[]
   readonly from: 'asked' | 'assumed' | 'table'
 }
 

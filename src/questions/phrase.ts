@@ -10,7 +10,12 @@ export interface Echoed {
   readonly echo: Quantity
 }
 
-export type Param = Quantity | Echoed | string | Phrase
+/** An ISO day, written as the reader's language writes days. */
+export interface Dated {
+  readonly date: string
+}
+
+export type Param = Quantity | Echoed | Dated | string | Phrase
 
 type Names<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}` ? Name | Names<Rest> : never
 export type ParamsOf<Key extends PhraseKey> = { readonly [Name in Names<(typeof en)['say'][Key]>]: Param }
@@ -26,3 +31,4 @@ export const phrase = <Key extends PhraseKey>(
 ): Phrase => ({ key, with: params ?? {} })
 
 export const echo = (q: Quantity): Echoed => ({ echo: q })
+export const day = (date: string): Dated => ({ date })

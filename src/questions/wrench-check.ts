@@ -1,190 +1,199 @@
-// wrench-check: readings against a reference, point by point, and whether the wrench passes. Every reading counts, not the mean alone.
-import { type Fault, fault, read, refuse } from '../core/fault.ts'
-import { type Point, parsePoints, pointExample } from '../core/parse-points.ts'
+// wrench-check: a wrench against a reference, point by point: is every reading within its limit, and which way is it off.
 import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
-import { echoQuantity } from '../core/quantity-text.ts'
+import type { Unit } from '../core/unit.ts'
 import { units } from '../core/unit.ts'
 import {
   type CheckVerdict,
-  classesOf,
   type DecisionRule,
   decisionRules,
-  type IsoClass,
-  type IsoType,
   isoClasses,
   isoTypes,
   judgeCheck,
-  limitOf,
+  type Limits,
+  type PointResult,
 } from '../mechanics/check-verdict.ts'
-import { LEAST_SHARE, referenceAtMost, standardLimit } from '../mechanics/deviation.ts'
+import { deviation, LEAST_SHARE, referenceAtMost, referenceWindow } from '../mechanics/deviation.ts'
 import { citations } from '../tables/citation.ts'
-import { common, type Input, percent, torque, within } from './input.ts'
+import { checkClass, type HeldTo, highestOf, limitFor, neededForLimit } from './check-limit.ts'
+import { percent, torque } from './input.ts'
+import { points } from './input-samples.ts'
 import { choice } from './input-words.ts'
-import { type Caution, caution, type Given, type Outcome, put, type Row, result, step } from './outcome.ts'
-import { phrase } from './phrase.ts'
+import {
+  type Caution,
+  caution,
+  type Given,
+  type Outcome,
+  put,
+  type Result,
+  type Row,
+  result,
+  type Step,
+  step,
+} from './outcome.ts'
+import { type Phrase, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
-import { percentOf } from './reach-doubt.ts'
 
-const MOST_POINTS = 12
-const MOST_READINGS = 30
-/** A point takes this many readings by the standard. */
-const READINGS_A_POINT = 5
+/** Readings that the standard asks for at a point. */
+const ENOUGH = 5
+/** So far off no wrench is: another unit was read off it (lbf·ft for N·m is 26 or 36 %). */
+const ANOTHER_UNIT = 0.25
 
-const pointsInput = (): Input<readonly Point[], true> => ({
-  kind: 'points',
-  most: MOST_POINTS,
-  ...common({ needed: true }, { metric: pointExample, inch: '75 lbf·ft: 74.5; 76; 75.2 lbf·ft' }),
-  read: (texts, input) => {
-    const points = parsePoints(texts, input)
-    if (!points.ok) return points
-    const got = texts.join(' | ')
-    if (points.value.length > MOST_POINTS) return refuse(fault('too-many', input, got, { most: String(MOST_POINTS) }))
-    const wrong = points.value.flatMap(({ setting, references }) => [
-      ...[setting, ...references].map((one) => within(one, { input, dimensions: ['torque'] }, echoQuantity(one), {})),
-      ...(references.length > MOST_READINGS ? [fault('too-many', input, got, { most: String(MOST_READINGS) })] : []),
-    ])
-    const faults = wrong.filter((one) => one !== undefined)
-    return faults.length > 0 ? refuse(...faults) : read(points.value)
-  },
-  given: (points, input) =>
-    points.map(({ setting, references }, index) => ({
-      input,
-      value: setting,
-      name: `${echoQuantity(setting)}: ${references.map((one) => echoQuantity(one)).join('; ')}`,
-      index,
-      from: 'asked',
-    })),
-})
-
-const bounds = { least: quantity(0.01, units['%']), most: quantity(50, units['%']) }
+const shares = { metric: ['0.25 %', '0.5 %', '1 %', '1.5 %', '2 %'], inch: ['0.25 %', '0.5 %', '1 %', '1.5 %', '2 %'] }
 
 const inputs = {
-  points: pointsInput(),
+  points: points({ needed: true }),
   'iso-type': choice({ of: isoTypes }),
   'iso-class': choice({ of: isoClasses }),
   most: torque({ example: { metric: '200 N·m', inch: '150 lbf·ft' } }),
-  tolerance: percent(bounds),
-  'gauge-uncertainty': percent({ zero: true, most: quantity(50, units['%']), example: { metric: '1 %', inch: '1 %' } }),
+  tolerance: percent({ least: quantity(0.01, units['%']), most: quantity(50, units['%']) }),
+  'gauge-uncertainty': percent({
+    least: quantity(0.001, units['%']),
+    most: quantity(50, units['%']),
+    example: { metric: '1 %', inch: '1 %' },
+    ladder: shares,
+  }),
   rule: choice({ of: decisionRules }),
 }
 
-interface Asked {
-  readonly points: readonly Point[]
-  readonly 'iso-type'?: IsoType | undefined
-  readonly 'iso-class'?: IsoClass | undefined
-  readonly most?: Quantity | undefined
-  readonly tolerance?: Quantity | undefined
+interface Asked extends HeldTo {
   readonly 'gauge-uncertainty'?: Quantity | undefined
   readonly rule?: DecisionRule | undefined
 }
 
-const mostOf = ({ points, most }: Asked): Quantity =>
-  most ?? points.map(({ setting }) => setting).reduce((one, other) => (si(other) > si(one) ? other : one))
-
-const limitFor = (given: Asked): number => {
-  if (given.tolerance) return given.tolerance.value / 100
-  const most = si(mostOf(given))
-  return given['iso-type'] && given['iso-class']
-    ? limitOf(given['iso-type'], given['iso-class'], most)
-    : standardLimit(most)
+interface Worst {
+  readonly setting: Quantity
+  readonly reading: Quantity
+  /** In %. */
+  readonly off: Quantity
 }
 
-const cautionsOf = (given: Asked, limit: number): Caution[] => {
-  const U = given['gauge-uncertainty']
-  const fifth = si(mostOf(given)) * LEAST_SHARE
-  return [
-    ...(U && U.value > referenceAtMost(limit * 100)
-      ? [caution('reference-too-coarse', { gauge: U, quarter: percentOf(referenceAtMost(limit)) })]
-      : []),
-    ...(U ? [] : [caution('reference-unknown')]),
-    ...(given.points.some(({ setting }) => si(setting) < fifth * (1 - 1e-9))
-      ? [caution('below-a-fifth', { fifth: fromSi(fifth, mostOf(given).unit) })]
-      : []),
-    ...(given.points.some(({ references }) => references.length < READINGS_A_POINT)
-      ? [caution('few-readings', { count: String(READINGS_A_POINT) })]
-      : []),
-    caution('click-once'),
-    caution('not-accredited'),
-  ]
-}
+const percentage = (value: number): Quantity => quantity(value, units['%'])
 
-const answerWrenchCheck = (given: Asked, _units: ResultUnits): Outcome => {
-  const limit = limitFor(given)
-  const rule = given.rule ?? 'simple'
-  const uncertainty = (given['gauge-uncertainty']?.value ?? 0) / 100
-  const judged = judgeCheck(
-    given.points.map(({ setting, references }) => ({ setting: si(setting), references: references.map(si) })),
-    { limit, rule, uncertainty },
+const worstReading = ({ points: all }: Asked, unit: Unit): Worst => {
+  const readings = all.flatMap(({ setting, readings: found }) =>
+    found.map((reading) => ({ setting, reading, value: deviation(si(setting), si(reading)) })),
   )
-  const worst = judged.points
-    .flatMap(({ deviations }) => deviations)
-    .reduce((one, other) => (Math.abs(other) > Math.abs(one) ? other : one))
-  const rows: Row[] = judged.points.map((point, n) => {
-    const unit = (given.points[n] as Point).setting.unit
-    return {
-      setting: result(fromSi(point.setting, unit)),
-      mean: result(fromSi(point.mean, unit)),
-      deviation: result(percentOf(point.deviation)),
-      spread: result(fromSi(point.spread, unit)),
-      verdict: { word: point.verdict },
-    }
-  })
-  const shown = { verdict: phrase(`verdict.${judged.verdict}`), deviation: percentOf(worst), limit: percentOf(limit) }
+  const worst = readings.reduce((far, one) => (Math.abs(one.value) > Math.abs(far.value) ? one : far))
+  return {
+    setting: fromSi(si(worst.setting), unit),
+    reading: fromSi(si(worst.reading), unit),
+    off: percentage(worst.value),
+  }
+}
+
+const headline = (verdict: CheckVerdict, limit: Quantity, { setting, off }: Worst): Phrase => {
+  const way = phrase(off.value > 0 ? 'wrench-check.low' : off.value < 0 ? 'wrench-check.high' : 'wrench-check.right')
+  return phrase(`wrench-check.${verdict}`, { limit, setting, deviation: off, way })
+}
+
+const cautionsOf = (given: Asked, verdict: CheckVerdict, limit: Quantity, worst: Worst): Caution[] => {
+  const list: Caution[] = []
+  const gauge = given['gauge-uncertainty']
+  const quarter = percentage(referenceAtMost(limit.value))
+  const largest = given.most ?? highestOf(given.points)
+  const fifth = si(largest) * LEAST_SHARE
+  const beyond = given.points.find(({ setting }) => si(setting) > si(largest) * (1 + 1e-12))
+  if (verdict === 'fail' || verdict === 'fail-in-doubt') list.push(caution('out-of-limit'))
+  if (Math.abs(worst.off.value) >= ANOTHER_UNIT * 100) list.push(caution('unit-on-wrench'))
+  if (beyond) list.push(caution('beyond-range', { setting: beyond.setting, limit: largest }))
+  // The tool goes at least to the highest point, so a fifth of that is below a fifth of its scale whatever its most is.
+  if (given.points.some(({ setting }) => si(setting) < fifth * (1 - 1e-12))) {
+    list.push(caution('below-a-fifth', { fifth: fromSi(fifth, largest.unit) }))
+  }
+  if (!given.tolerance && !(given['iso-type'] && given['iso-class'])) list.push(caution('limit-assumed', { limit }))
+  if (!gauge) list.push(caution('reference-unknown', { quarter }))
+  else if (gauge.value > quarter.value * (1 + 1e-12)) list.push(caution('reference-too-coarse', { gauge, quarter }))
+  if (given.points.some(({ readings }) => readings.length < ENOUGH)) list.push(caution('few-readings'))
+  return [...list, caution('click-once'), caution('not-accredited')]
+}
+
+const pointRow = (point: PointResult, unit: Unit): Row => ({
+  setting: result(fromSi(point.setting, unit)),
+  mean: result(fromSi(point.mean, unit)),
+  deviation: result(percentage(point.deviation * 100)),
+  spread: result(fromSi(point.spread, unit)),
+  verdict: { word: point.verdict },
+})
+
+const pointStep = (point: PointResult, l: number, unit: Unit): Step => {
+  const [setting, mean] = [fromSi(point.setting, unit), fromSi(point.mean, unit)]
+  const { low, high } = referenceWindow(point.setting, l)
+  return step(
+    phrase('wrench-check.point', { setting }),
+    'a = (X_a − X_r)/X_r; S/(1 + l) … S/(1 − l)',
+    put`(${setting} − ${mean}) / ${mean}; ${fromSi(low, unit)} … ${fromSi(high, unit)}`,
+    percentage(point.deviation * 100),
+  )
+}
+
+const answerWrenchCheck = (given: Asked, { of }: ResultUnits): Outcome => {
+  const unit = of('torque')
+  const rule = given.rule ?? 'simple'
+  const gauge = given['gauge-uncertainty']
+  const { limit, step: limitStep } = limitFor(given)
+  const l = limit.value / 100
+  const limits: Limits = { limit: l, rule, ...(gauge ? { uncertainty: gauge.value / 100 } : {}) }
+  const { points: judged, verdict } = judgeCheck(
+    given.points.map(({ setting, readings }) => ({ setting: si(setting), references: readings.map(si) })),
+    limits,
+  )
+  const worst = worstReading(given, unit)
+  const guard =
+    rule === 'guarded' && gauge
+      ? [
+          step(
+            phrase('wrench-check.guard'),
+            'AL = TL − U',
+            put`${limit} − ${gauge}`,
+            percentage(Math.max(limit.value - gauge.value, 0)),
+          ),
+        ]
+      : []
   const assumed: Given[] = [
-    ...(given.tolerance
-      ? []
-      : [
-          {
-            input: 'tolerance',
-            value: percentOf(limit),
-            from: given['iso-class'] ? ('table' as const) : ('assumed' as const),
-          },
-        ]),
-    ...(given.most || given.tolerance ? [] : [{ input: 'most', value: mostOf(given), from: 'assumed' as const }]),
-    ...(given.rule ? [] : [{ input: 'rule', value: 'simple', from: 'assumed' as const }]),
+    ...(given.tolerance ? [] : [{ input: 'tolerance', value: limit, from: 'assumed' as const }]),
+    ...(given.rule ? [] : [{ input: 'rule', value: rule, from: 'assumed' as const }]),
   ]
   return {
-    headline: phrase(worst > 0 ? 'wrench-check.low' : worst < 0 ? 'wrench-check.high' : 'wrench-check.on', shown),
+    headline: headline(verdict, limit, worst),
     assumed,
-    results: { points: { rows }, verdict: { word: judged.verdict } },
-    steps: judged.points.map((point, n) =>
+    results: {
+      points: { rows: judged.map((point) => pointRow(point, unit)) },
+      verdict: { word: verdict },
+    } satisfies Record<string, Result>,
+    steps: [
+      limitStep,
+      ...guard,
+      ...judged.map((point) => pointStep(point, l, unit)),
       step(
-        phrase('wrench-check.point', { setting: (given.points[n] as Point).setting }),
-        'a = (X_a − X_r)/X_r, each',
-        put`${point.deviations.map((a) => `${(a * 100).toFixed(2)} %`).join('; ')}`,
-        percentOf(point.deviations.reduce((one, other) => (Math.abs(other) > Math.abs(one) ? other : one))),
+        phrase('wrench-check.worst'),
+        'a = (X_a − X_r)/X_r',
+        put`(${worst.setting} − ${worst.reading}) / ${worst.reading}`,
+        worst.off,
       ),
-    ),
-    cautions: cautionsOf(given, limit),
+    ],
+    cautions: cautionsOf(given, verdict, limit, worst),
     pointers: ['wrench-manual', 'calibration-lab'],
     sources: [
       citations.deviation,
-      citations.limits,
-      ...(rule === 'guarded' ? [citations.guard] : []),
+      ...(given.tolerance ? [] : [citations.limits]),
+      ...(given['iso-type'] && given['iso-class'] && !given.tolerance ? [citations.classLimits] : []),
+      ...(rule === 'guarded' ? [citations.guardBand] : []),
       citations.quarterRule,
+      citations.plan,
     ],
     related: [],
   }
 }
-
-const checkKind = (given: Partial<Asked>): Fault[] => {
-  const { 'iso-type': type, 'iso-class': cls } = given
-  return type && cls && !classesOf[type].includes(cls)
-    ? [fault('not-a-choice', 'iso-class', cls, { options: classesOf[type] })]
-    : []
-}
-
-export const verdictWords: readonly CheckVerdict[] = ['pass', 'pass-in-doubt', 'fail-in-doubt', 'fail']
 
 export const wrenchCheck = defineQuestion({
   name: 'wrench-check',
   inputs,
   results: ['points', 'verdict'],
   alsoNeeded: (given) => [
-    ...(given['iso-class'] && !given['iso-type'] ? (['iso-type'] as const) : []),
-    ...(given['iso-type'] && !given['iso-class'] && !given.tolerance ? (['iso-class'] as const) : []),
+    ...neededForLimit(given),
+    // The guard band is the reference's uncertainty: without it there is nothing to guard by.
     ...(given.rule === 'guarded' && !given['gauge-uncertainty'] ? (['gauge-uncertainty'] as const) : []),
   ],
-  check: checkKind,
+  check: checkClass,
   answer: answerWrenchCheck,
 })

@@ -48,6 +48,21 @@ export const citations = {
     standing: 'published',
   },
   plan: { title: 'ISO 6789:2003 as summarised', where: 'points, pulls, temperature', standing: 'published' },
+  classLimits: { title: 'ISO 6789-1:2017', where: 'limits by kind and class', standing: 'from memory' },
+  guardBand: { title: 'ILAC-G8:09/2019', where: 'decision rules, guard band w = U', standing: 'published' },
+  checkInterval: {
+    title: 'ISO 6789-1:2017',
+    where: '12 months or 5000 uses; after overload, repair or mishandling',
+    standing: 'from memory',
+  },
+  woundUp: {
+    title: 'Common practice: a wrench left wound up',
+    where: 'no published source',
+    standing: 'common practice',
+  },
+  fieller: { title: 'Fieller 1954', where: 'interval of a ratio of two means', standing: 'from memory' },
+  twoOneSided: { title: 'Schuirmann 1987', where: 'two one-sided tests', standing: 'from memory' },
+  resolution: { title: 'JCGM 100:2008', where: 'F.2.2.1, resolution of what is read', standing: 'published' },
   quarterRule: {
     title: 'ISO 6789-2:2017; ASME B107.300-2021',
     where: '4.3; 6.3(a)',
@@ -100,11 +115,5 @@ export const citations = {
   turn: { title: 'Turn of the nut from snug', where: 'bolt and joint as two springs', standing: 'worked out' },
   guard: { title: 'ILAC-G8:09/2019', where: 'clause 4.2: guard band w = U', standing: 'published' },
   welch: { title: 'Welch 1947; Satterthwaite 1946', where: 'difference of two means', standing: 'from memory' },
-  equivalence: { title: 'Schuirmann 1987', where: 'two one-sided tests', standing: 'from memory' },
-  interval: {
-    title: 'ISO 6789:2003',
-    where: '12 months or 5000 uses; after overload and repair',
-    standing: 'from memory',
-  },
   si: { title: 'NIST SP 811 (2008), Guide for the Use of the SI', where: 'appendix B.8', standing: 'published' },
 } as const satisfies Record<string, Citation>

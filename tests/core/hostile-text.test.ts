@@ -1,11 +1,15 @@
 // Ten kilobytes of the worst that can be typed: every parser comes back in a moment, and never throws.
 import { describe, expect, it } from 'vitest'
 import { readNumber } from '../../src/core/number-text.ts'
+import { parseDate } from '../../src/core/parse-date.ts'
+import { parseEvents, parseInterval } from '../../src/core/parse-history.ts'
 import { LONGEST_LIST, parseAdapters, parseReadings } from '../../src/core/parse-list.ts'
+import { LONGEST_POINTS, parsePoints } from '../../src/core/parse-points.ts'
 import { LONGEST_QUANTITY, parseQuantity } from '../../src/core/parse-quantity.ts'
 import { parseSize } from '../../src/core/parse-size.ts'
 import { hasAngleStage, isSpan, parseTarget } from '../../src/core/parse-target.ts'
 import { spelledUnits } from '../../src/core/unit.ts'
+import { LONGEST_SAMPLES, samples } from '../../src/questions/input-samples.ts'
 
 const torque = { input: 'x', dimensions: ['torque'] } as const
 const length = { input: 'x', dimensions: ['length'] } as const
@@ -19,6 +23,11 @@ const parsers: Readonly<Record<string, (text: string) => unknown>> = {
   hasAngleStage,
   parseAdapters: (text) => parseAdapters([text], 'x'),
   parseReadings: (text) => parseReadings([text], torque),
+  'samples of hundreds of readings': (text) => samples().read([text], 'x'),
+  parsePoints: (text) => parsePoints([text], 'x'),
+  parseDate: (text) => parseDate(text, 'x'),
+  parseInterval: (text) => parseInterval([text], 'x'),
+  parseEvents: (text) => parseEvents([text], 'x', { dropped: { spellings: [], lasts: true } }, 20),
   parseSize: (text) => parseSize(text, 'x'),
   spelledUnits,
 }
@@ -36,6 +45,10 @@ const seeds = [
   '@1',
   ';',
   '; ',
+  ':',
+  '|',
+  '1 N·m: 1 N·m | ',
+  'dropped@2026-03-01..',
   ' + ',
   '½',
   "1'",
@@ -61,7 +74,13 @@ const seeds = [
 ] as const
 const GENEROUS = 200
 
-const longest = { 'ten kilobytes': 10_000, 'the longest list': LONGEST_LIST, 'the longest quantity': LONGEST_QUANTITY }
+const longest = {
+  'ten kilobytes': 10_000,
+  'the longest samples': LONGEST_SAMPLES,
+  'the longest points': LONGEST_POINTS,
+  'the longest list': LONGEST_LIST,
+  'the longest quantity': LONGEST_QUANTITY,
+}
 
 describe.each(Object.entries(parsers))('%s', (_, parse) => {
   it.each(Object.entries(longest))(`comes back within ${GENEROUS} ms from any text of %s`, (_name, size) => {

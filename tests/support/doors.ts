@@ -8,7 +8,7 @@ import { buildHttp } from '../../src/faces/http/server.ts'
 import type { Pictures } from '../../src/faces/pictures.ts'
 import { runTerminal } from '../../src/faces/terminal/terminal.ts'
 import type { Answer } from '../../src/questions/answer.ts'
-import type { QuestionName } from '../../src/questions/index.ts'
+import { type QuestionName, questions } from '../../src/questions/index.ts'
 
 export type RawTexts = Readonly<Record<string, string | readonly string[]>>
 
@@ -68,7 +68,7 @@ export const commandFor = (question: QuestionName, raw: RawTexts): Record<string
   const options = Object.entries(raw).map(([name, value]) => ({
     type: 3,
     name,
-    value: typeof value === 'string' ? value : value.join(question === 'wrench-check' ? ' | ' : '; '),
+    value: typeof value === 'string' ? value : value.join(questions[question].inputs[name]?.between ?? '; '),
   }))
   const word = topic.shape === 'alone' ? '' : (topic.offers.find((offer) => offer.question === question)?.word ?? '')
   if (topic.shape === 'alone') return { id: '1', type: 1, name: topic.name, options }

@@ -42,8 +42,7 @@ const addressOf = (raw: Readonly<Record<string, string | readonly string[]>>): s
     Object.entries(raw).flatMap(([name, value]) => [value].flat().map((text): [string, string] => [name, text])),
   ).toString()
 
-// Several values of one field are shown joined as they may be typed: adapters with +, points with |, readings with ;.
-const between: Readonly<Record<string, string>> = { adapters: ' + ', points: ' | ' }
+// Several values of one field are shown joined as they may be typed: adapters with +, readings with ;, points with |.
 const shownValues = (
   name: QuestionName,
   raw: Readonly<Record<string, string | readonly string[]>>,
@@ -51,7 +50,7 @@ const shownValues = (
   Object.fromEntries(
     Object.entries(raw).map(([input, value]) => [
       input,
-      [value].flat().join(between[questions[name].inputs[input]?.kind ?? ''] ?? '; '),
+      [value].flat().join(questions[name].inputs[input]?.between ?? '; '),
     ]),
   )
 
