@@ -13,8 +13,9 @@ import type { Theme } from './theme.ts'
 export type { Figure } from './drawer.ts'
 
 const warningsOf = (answer: Answer, words: FigureWords): string[] =>
-  (['beyond-range', 'points-back'] as const)
+  (['beyond-range', 'points-back', 'no-pipe'] as const)
     .filter((code) => hasCaution(answer, code))
+    .filter((code, _, all) => !(code === 'points-back' && all.includes('beyond-range')))
     .map((code) => words.warnings[code])
 
 const linkLabel = (
@@ -25,8 +26,9 @@ const linkLabel = (
   n: number,
   many: boolean,
 ): string => {
-  const which =
-    degrees === 0 ? words.ahead : Math.abs(degrees) === 180 ? words.back : degrees > 0 ? words.toward : words.away
+  const behind = Math.abs(degrees) > 90
+  const sided = degrees > 0 ? (behind ? words.backToward : words.toward) : behind ? words.backAway : words.away
+  const which = degrees === 0 ? words.ahead : Math.abs(degrees) === 180 ? words.back : sided
   const place = many ? `${n + 1}: ` : ''
   return `${place}${lengthText}, ${angleText} ${which}`
 }
@@ -78,11 +80,11 @@ const adapterSetting: Drawer = (answer, words, theme) => {
   const setting = resultOf(answer, 'setting')
   const beyond = hasCaution(answer, 'beyond-range')
   const torque = resultOf(answer, 'torque')
-  const lines = [
-    say(beyond ? words.needsFor : words.gets, { torque: torque.text }),
-    say(words.band, { span: torque.span ?? '' }),
-  ]
-  if (setting.span) lines.unshift(say(words.between, { span: setting.span }))
+  const lines = [say(beyond ? words.needsFor : words.gets, { torque: torque.text })]
+  // Out of range nothing may be dialled, so no band is promised; a span with one torque asked is a pivot nobody knows.
+  if (!beyond) lines.push(say(words.band, { span: torque.span ?? '' }))
+  const asked = givenOf(answer, 'torque')
+  if (setting.span) lines.unshift(say(asked?.low === undefined ? words.open : words.between, { span: setting.span }))
   const heading = {
     lead: beyond ? words.needs : words.set,
     number: setting.text,
@@ -116,7 +118,13 @@ const handPosition: Drawer = (answer, words, theme) => {
   const p = metres(pivot)
   const more =
     pivot && p !== undefined && p > 0 ? { pivot: p, pivotLabel: say(words.pivot, { length: pivot.text }) } : {}
-  return leverFigure(answer, words, theme, { lead: words.fastener, number: torque.text, lines, warnings: [] }, more)
+  return leverFigure(
+    answer,
+    words,
+    theme,
+    { lead: words.fastener, number: torque.text, lines, warnings: warningsOf(answer, words) },
+    more,
+  )
 }
 
 const pull: Drawer = (answer, words, theme) => {
@@ -170,13 +178,21 @@ const scaleFigure = (
   return { svg: sheet(theme, heading, svg, bottom, words.scaleCaption, alt), alt }
 }
 
+/** High or low only where the whole band of the deviation lies on one side. */
+const deviatesBy = (answer: Answer): 'deviates' | 'deviatesHigh' | 'deviatesLow' => {
+  const { low = 0, high = 0 } = (answer.results.deviation ?? {}) as { low?: number; high?: number }
+  return Math.min(low, high) > 0 ? 'deviatesLow' : Math.max(low, high) < 0 ? 'deviatesHigh' : 'deviates'
+}
+
 const scaleCheck: Drawer = (answer, words, theme) => {
   const torque = resultOf(answer, 'torque')
   const deviation = resultOf(answer, 'deviation')
   const setting = givenOf(answer, 'setting')
+  const weighed = givenOf(answer, 'wrench-mass') !== undefined && givenOf(answer, 'lie')?.value === 'level'
   const lines = [
-    say(words.got, { span: torque.span ?? torque.text }),
-    ...(setting ? [say(words.deviates, { setting: setting.text, deviation: deviation.text })] : []),
+    say(words.gotDrive, { span: torque.span ?? torque.text }),
+    ...(setting ? [say(words[deviatesBy(answer)], { setting: setting.text, deviation: deviation.text })] : []),
+    ...(weighed ? [words.ownWeight] : []),
   ]
   const forces = answer.given.filter(({ input }) => input === 'force').map(({ text }) => text)
   const shown =
