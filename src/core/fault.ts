@@ -10,6 +10,7 @@ export type FactValue = string | Quantity | readonly string[]
 export const faultTells = {
   'unit-missing': 'unit-missing',
   'unit-unknown': 'unit-unknown',
+  'adapters-unparted': 'trailing',
   'inches-unmarked': 'unit-missing',
   'unit-wrong-kind': 'unit-wrong-kind',
   'pound-alone': 'unit-wrong-kind',

@@ -27,7 +27,8 @@ const vulgar: Readonly<Record<string, number>> = {
   '⅝': 5 / 8,
   '⅞': 7 / 8,
 }
-const VULGAR = Object.keys(vulgar).join('')
+/** Every fraction that is one sign, as one text: for patterns. */
+export const VULGAR = Object.keys(vulgar).join('')
 
 const digitsAndMarks = /^(?:\d+(?:[.,]\d+)*|[.,]\d+)/
 const vulgarAlone = new RegExp(`^([${VULGAR}])`)
@@ -77,8 +78,28 @@ const withFraction = (whole: number, rest: string): NumberRead => {
   const fraction = fractionAfter.exec(rest)
   if (!fraction) return ok(whole, rest)
   const part = divide(fraction[1], fraction[2])
-  if (part === undefined || part >= 1) return bad({ why: 'not-a-number' }, rest)
+  if (part === undefined || part >= 1 || !ruled.has(Number(fraction[2]))) return bad({ why: 'not-a-number' }, rest)
   return ok(whole + part, rest.slice(fraction[0].length))
+}
+
+/** Parts that rulers and dials are marked in: behind a whole number nothing else is a fraction. */
+export const ruled: ReadonlySet<number> = new Set([2, 3, 4, 5, 6, 8, 10, 16, 32, 64])
+
+const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b))
+
+/** The readings of a slash between two whole numbers that may be one value or two; undefined where it is surely a fraction.
+ *  `inches`: a length in inches or feet, where sixteenths and the like are everyday. */
+export const slashTwoWays = (text: string, inches: boolean): [string, string] | undefined => {
+  const slashed = fractionAlone.exec(text.trim().replace(/^[+\-−–]\s?/, ''))
+  if (!slashed) return undefined
+  const [top, bottom] = [Number(slashed[1]), Number(slashed[2])]
+  const lowest = common(top, bottom) === 1
+  const onRuler = inches && lowest && (bottom === 3 || [2, 4, 8, 16, 32, 64].includes(bottom)) && top < 4 * bottom
+  const everyday =
+    lowest &&
+    top < 4 * bottom &&
+    ([2, 3, 4].includes(bottom) || (top === 1 && bottom <= 10) || (bottom === 8 && top < 7))
+  return onRuler || everyday ? undefined : [`${top} to ${bottom}`, String(Number((top / bottom).toPrecision(4)))]
 }
 
 const divide = (top: string | undefined, bottom: string | undefined): number | undefined => {

@@ -1,6 +1,6 @@
 // Lists as people type them: one text with `;`, readings also with spaces or comma and space, a unit on each or once at the end.
 import { type Fault, type FaultTell, fault, type Read, read, refuse } from './fault.ts'
-import { readNumber } from './number-text.ts'
+import { readNumber, VULGAR } from './number-text.ts'
 import { LONGEST_QUANTITY, numberFault, parseQuantity, type Wanted, withUnit } from './parse-quantity.ts'
 import type { Quantity } from './quantity.ts'
 
@@ -21,14 +21,22 @@ export interface ListLimits {
 
 const splitChain = (text: string): string[] => text.split(/\s*;\s*|\s+\+\s+/)
 
+// `2 in+3 in` and `2 in, 3 in` are two adapters: told how to part them, never to leave one out.
+const unparted = (found: Fault): Fault =>
+  found.tell === 'trailing' && /^[+,]/.test(String(found.facts?.extra))
+    ? fault('adapters-unparted', found.input, found.got)
+    : found
+
 const parseAdapter = (text: string, input: string): Read<Adapter> => {
   const [lengthText = '', angleText, ...more] = text.split('@')
+  if (more.length > 0 && /[^@\s]\s*[+,]/.test(angleText ?? '')) return refuse(fault('adapters-unparted', input, text))
   if (more.length > 0) return refuse(fault('trailing', input, text, { extra: `@${more.join('@')}` }))
   const length = parseQuantity(lengthText, { input, dimensions: ['length'] })
-  if (angleText === undefined) return length.ok ? read({ length: length.value }) : length
+  if (angleText === undefined)
+    return length.ok ? read({ length: length.value }) : refuse(...length.faults.map(unparted))
   const angle = parseQuantity(angleText, { input, dimensions: ['angle'] })
   if (length.ok && angle.ok) return read({ length: length.value, angle: angle.value })
-  return refuse(...(length.ok ? [] : length.faults), ...(angle.ok ? [] : angle.faults))
+  return refuse(...(length.ok ? [] : length.faults), ...(angle.ok ? [] : angle.faults.map(unparted)))
 }
 
 /** A chain of adapters: `2 in@90; 40 mm@-30`, `2 in + 3 in@45`. All faults of all links. */
@@ -49,16 +57,17 @@ interface Item {
   readonly got: string
 }
 
-// Spaces separate readings, so `14 1/2` in a list is two readings or one and a half: never guessed.
-const mixedInList = /(?:^|\s)\d+ \d+[/⁄]\d+/
+// Spaces separate readings, so `14 1/2` and `14 ½` in a list are two readings or one and a half: never guessed.
+const mixedInList = new RegExp(`(?:^|(?<=\\s))(\\d+)\\s+(\\d+[/⁄]\\d+|[${VULGAR}])`)
+// Looked at from the first space of a run only: a long run of spaces must not cost its square.
+const betweenReadings = new RegExp(`(?<!\\s)\\s+(?=[-−+]?[\\d.,${VULGAR}])`)
 const partsOf = (text: string): string[] => text.split(/;|,\s+/).map((part) => part.trim())
 
 const scanPart = (part: string, wanted: Wanted): Read<Item[]> => {
   if (part === '') return refuse(fault('empty', wanted.input, part, { kind: wanted.dimensions[0] as string }))
   if (mixedInList.test(part)) return refuse(fault('two-readings', wanted.input, part, { readings: twoWays(part) }))
   const items: Item[] = []
-  // Looked at from the first space of a run only: a long run of spaces must not cost its square.
-  for (const piece of part.split(/(?<!\s)\s+(?=[-−+]?[\d.,½¼¾⅛⅜⅝⅞])/)) {
+  for (const piece of part.split(betweenReadings)) {
     const number = readNumber(piece)
     if (!number.ok) return refuse(numberFault(number.trouble, wanted, piece, number.rest))
     // In a list 1,234.5 may be two readings with a forgotten space: only one mark is taken.
@@ -75,8 +84,10 @@ const scanPart = (part: string, wanted: Wanted): Read<Item[]> => {
 }
 
 const twoWays = (part: string): string[] => [
-  part.replace(/(\d+) (\d+[/⁄]\d+)/, '$1-$2'),
-  part.replace(/(\d+) (\d+[/⁄]\d+)/, '$1; $2'),
+  part.replace(mixedInList, (_, whole: string, part_: string) =>
+    part_.length > 1 ? `${whole}-${part_}` : whole + part_,
+  ),
+  part.replace(mixedInList, '$1; $2'),
 ]
 
 /** Readings, each with its unit: from one text or several. Faults name the reading that is wrong, all at once. */

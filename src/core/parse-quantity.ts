@@ -1,6 +1,6 @@
 // Text to one quantity, or the fault that says what was got, what is allowed and what to type. One number, one unit, nothing behind it.
 import { type Fault, fault, type Read, read, refuse } from './fault.ts'
-import { type NumberTrouble, readNumber } from './number-text.ts'
+import { type NumberTrouble, readNumber, slashTwoWays } from './number-text.ts'
 import { type Quantity, quantity } from './quantity.ts'
 import { writeQuantity } from './quantity-text.ts'
 import { type Dimension, everyday, type Spelling, spelledUnits, units, unitsOf } from './unit.ts'
@@ -33,7 +33,9 @@ export const numberFault = (trouble: NumberTrouble, wanted: Wanted, got: string,
   if (trouble.why !== 'two-readings') {
     return fault(trouble.why, wanted.input, got, { ...kind(wanted), options: options(wanted, undefined) })
   }
-  const unit = pick(spelledUnits(unitText), wanted)?.unit.symbol
+  const spelling = pick(spelledUnits(unitText), wanted)
+  // A spelling that is a multiple of its unit (kNm) is said back as it was typed.
+  const unit = spelling && spelling.times !== 1 ? unitText.trim() : spelling?.unit.symbol
   const readings = trouble.readings.map((reading) => {
     if (unit === undefined || unit === '1') return reading
     return unit === '°' ? `${reading}°` : `${reading} ${unit}`
@@ -59,6 +61,9 @@ export const withUnit = (value: number, unitText: string, wanted: Wanted, got: s
   }
   const spelled = spelledUnits(trimmed)
   const spelling = pick(spelled, wanted)
+  const inches = spelling?.unit === units.in || spelling?.unit === units.ft
+  const twoWays = spelling && slashTwoWays(got, inches)
+  if (twoWays) return refuse(numberFault({ why: 'two-readings', readings: twoWays }, wanted, got, trimmed))
   if (spelling) return read(quantity(value * spelling.times, spelling.unit))
   if (first(wanted) === 'number' && wanted.dimensions.length === 1)
     return refuse(fault('unit-after-plain-number', wanted.input, got, { extra: trimmed }))
@@ -87,13 +92,15 @@ const UNIT_PIECES = 16
 const knownThenMore = (unitText: string, wanted: Wanted): string | undefined => {
   const words = unitText.split(/(?<=[^a-zA-Z°º"'%])|(?=[^a-zA-Z°º"'%])|(?<=[°º"'%])/)
   for (let taken = Math.min(words.length - 1, UNIT_PIECES); taken > 0; taken--) {
-    if (pick(spelledUnits(words.slice(0, taken).join('')), wanted)) return words.slice(taken).join('').trim()
+    const more = words.slice(taken).join('').trim()
+    // N/m is no N: a slash behind a unit makes another unit, which is not to be left out.
+    if (pick(spelledUnits(words.slice(0, taken).join('')), wanted)) return more.startsWith('/') ? undefined : more
   }
   return undefined
 }
 
 // 1' 2" and 1 ft 2 in: feet, then inches below twelve.
-const feetAndInches = /^\s*(\d{1,3})\s*(?:'|′|’|ft\.?|foot|feet)\s*(\S.*)$/i
+const feetAndInches = /^\s*(\d{1,3})\s*(?:'|′|’|ft\.?|foot|feet)\s*[-‐‑–]?\s*(\d.*|[.,½¼¾⅛⅜⅝⅞].*)$/i
 
 const feetThenNumber = /^\d{1,3}\s*(?:'|′|’|ft\.?|foot|feet)\s*\d+(?:[.,]\d+)?$/i
 

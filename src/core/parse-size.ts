@@ -14,6 +14,24 @@ export interface Size {
 const LONGEST_SIZE = 24
 const metric = /^m\s?(\d{1,3}(?:[.,]\d{1,2})?)(?:\s?[x×*-]\s?(\d(?:[.,]\d{1,3})?))?$/i
 const numbered = /^(?:#|no\.?\s?)(\d{1,2})\s?-\s?(\d{2,3})(?:\s?un[cfj]+)?$/i
+// The threads of the numbered sizes (ASME B1.1, UNC UNF UNEF, from memory): 10-32 is one of these, never ten inches.
+const numberedThreads: Readonly<Record<number, readonly number[]>> = {
+  0: [80],
+  1: [64, 72],
+  2: [56, 64],
+  3: [48, 56],
+  4: [40, 48],
+  5: [40, 44],
+  6: [32, 40],
+  8: [32, 36],
+  10: [24, 32],
+  12: [24, 28, 32],
+}
+const LARGEST_NUMBERED = 12
+// The unified series ends at 6 in (ASME B1.1, from memory); finer than 20 to the inch nothing of a whole inch is made.
+const LARGEST_INCH = 6
+const FINEST_OF_WHOLE_INCH = 20
+const bareNumbered = /^(\d{1,2})\s?-\s?(\d{2})(?:\s?un[cfj]+)?$/i
 const inch = /^(\d{1,2}(?:[- ]\d{1,2}\/\d{1,2})?|\d{1,2}\/\d{1,2})\s?(?:"|in\.?|″)?\s?-\s?(\d{1,2})(?:\s?un[cfj]*)?$/i
 
 const number = (text: string): number => Number(text.replace(',', '.'))
@@ -32,14 +50,23 @@ const readSize = (text: string): Size | undefined => {
   }
   const n = numbered.exec(text)
   // Numbered sizes: d = 0.060 in + 0.013 in a step (ASME B1.1, from memory).
-  if (n?.[1] !== undefined) return inchSize(`#${Number(n[1])}-${n[2]}`, 0.06 + 0.013 * Number(n[1]), Number(n[2]))
+  if (n?.[1] !== undefined && Number(n[1]) <= LARGEST_NUMBERED) return numberedSize(Number(n[1]), Number(n[2]))
+  const bare = bareNumbered.exec(text)
+  if (bare) {
+    const [step, threads] = [Number(bare[1]), Number(bare[2])]
+    if (numberedThreads[step]?.includes(threads)) return numberedSize(step, threads)
+    if (threads > FINEST_OF_WHOLE_INCH) return undefined
+  }
   const i = inch.exec(text)
   const d = i?.[1] === undefined ? undefined : readNumber(i[1].replace(' ', '-'))
   return d?.ok && d.rest === '' ? inchSize(`${i?.[1]}-${i?.[2]}`, d.value, Number(i?.[2])) : undefined
 }
 
+const numberedSize = (step: number, threads: number): Size | undefined =>
+  inchSize(`#${step}-${threads}`, 0.06 + 0.013 * step, threads)
+
 const inchSize = (name: string, diameter: number, threads: number): Size | undefined =>
-  diameter > 0 && threads > 0 && 1 / threads < diameter
+  diameter > 0 && diameter <= LARGEST_INCH && threads > 0 && 1 / threads < diameter
     ? { name, diameter: quantity(diameter, units.in), pitch: quantity(1 / threads, units.in) }
     : undefined
 

@@ -35,9 +35,8 @@ const readEnds = (leftText: string, mark: string, rightText: string, wanted: Wan
   if (!rightUnit.ok) return undefined
   const leftIsBare = left.rest.trim() === ''
   if (leftIsBare && rightUnit.value.unit === units['%']) return undefined
-  const leftUnit = leftIsBare
-    ? read({ value: left.value, unit: rightUnit.value.unit })
-    : withUnit(left.value, left.rest, wanted, leftText)
+  // A bare left side takes the unit as it is spelled on the right: `1.0–1.2 kNm` begins at 1000 N·m.
+  const leftUnit = withUnit(left.value, leftIsBare ? right.rest : left.rest, wanted, leftText)
   if (!leftUnit.ok) return undefined
   const sameKind = rightUnit.value.unit === units['%'] || rightUnit.value.unit === leftUnit.value.unit
   return sameKind ? ends(leftUnit.value, rightUnit.value, tolerance) : undefined

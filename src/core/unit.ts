@@ -93,7 +93,8 @@ const listed: ReadonlyArray<readonly [Unit, readonly string[], number?]> = [
   [units['ozf·in'], products(OUNCE, INCH, true)],
   [units['kgf·m'], products(KILO, METRE, false)],
   [units['kgf·cm'], products(KILO, CENTIMETRE, false)],
-  [units['N·m'], products(NEWTON, METRE, false)],
+  // mN and MN are forces a million times apart, and neither is N·m.
+  [units['N·m'], products(NEWTON, METRE, false).filter((word) => !/^mn(?:ewtons?)?$/.test(word))],
   [units['N·m'], ['knm', 'kilonewtonmeter', 'kilonewtonmetre', 'kilonewtonmeters', 'kilonewtonmetres'], 1000],
   [units['N·m'], ['danm', 'decanewtonmetre', 'decanewtonmetres'], 10],
   [units['N·m'], ['cnm', 'ncm', 'centinewtonmetre', 'centinewtonmetres'], 0.01],

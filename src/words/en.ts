@@ -822,6 +822,10 @@ export const en = {
   faults: {
     'unit-missing': { allowed: '{kind}: {units}', hint: 'Say the unit: type {options}.' },
     'unit-unknown': { allowed: '{kind}: {units}', hint: 'That unit is not known here: type {options}.' },
+    'adapters-unparted': {
+      allowed: 'one adapter, or several with ; between them',
+      hint: 'Put ; between adapters: 2 in; 3 in@45.',
+    },
     'inches-unmarked': { allowed: 'feet and inches, both marked', hint: 'Mark the inches too: 1\' 2" or 1 ft 2 in.' },
     'unit-wrong-kind': { allowed: '{kind}: {units}', hint: 'That is another kind of quantity: type {options}.' },
     'pound-alone': {
