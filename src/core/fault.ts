@@ -81,6 +81,8 @@ export const faultTells = {
   'weight-beats-pull': 'out-of-range',
   'mean-not-above-zero': 'out-of-range',
   'year-out-of-range': 'out-of-range',
+  'too-doubtful': 'out-of-range',
+  'pivot-decides': 'out-of-range',
   'behind-the-hand': 'behind-the-hand',
   'angle-stage': 'angle-stage',
 } as const

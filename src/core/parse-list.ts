@@ -11,6 +11,8 @@ export interface Adapter {
 }
 
 export const LONGEST_LIST = 2000
+// So many wrong readings are one slip, such as a wrong column: the rest is not read.
+const MOST_FAULTS = 100
 
 /** What one text of readings may hold. `most` is counted before units are read, so that no text takes long. */
 export interface ListLimits {
@@ -40,10 +42,16 @@ const parseAdapter = (text: string, input: string): Read<Adapter> => {
 }
 
 /** A chain of adapters: `2 in@90; 40 mm@-30`, `2 in + 3 in@45`. All faults of all links. */
-export const parseAdapters = (texts: readonly string[], input: string): Read<readonly Adapter[]> => {
+export const parseAdapters = (
+  texts: readonly string[],
+  input: string,
+  most = Number.POSITIVE_INFINITY,
+): Read<readonly Adapter[]> => {
   const faults: Fault[] = []
   const chain: Adapter[] = []
-  for (const link of texts.flatMap((text) => (text.length > LONGEST_LIST ? [text] : splitChain(text)))) {
+  const links = texts.flatMap((text) => (text.length > LONGEST_LIST ? [text] : splitChain(text)))
+  if (links.length > most) return refuse(fault('too-many', input, texts.join('; '), { most: String(most) }))
+  for (const link of links) {
     const adapter = parseAdapter(link, input)
     if (adapter.ok) chain.push(adapter.value)
     else faults.push(...adapter.faults)
@@ -108,7 +116,7 @@ export const parseReadings = (
     const parts = partsOf(text)
     const scanned = parts.length > most ? [] : parts.map((part) => scanPart(part, wanted))
     const items = scanned.flatMap((part) => (part.ok ? part.value : []))
-    if (parts.length > most || all.length + items.length > most) {
+    if (parts.length > most || faults.length > MOST_FAULTS || all.length + items.length > most) {
       return refuse(fault(tooMany, wanted.input, text, { most: String(most) }))
     }
     faults.push(...scanned.flatMap((part) => (part.ok ? [] : part.faults)))

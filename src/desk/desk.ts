@@ -95,9 +95,16 @@ const rungValues = (
 }
 
 /** The answer over values of the one thing that is missing: 5 to 12 rows, or none where it cannot be shown so. */
-const ladder = (question: Question, reading: Reading, say: Sayer, fallback: 'metric' | 'inch'): Answer['ladder'] => {
+const ladder = (
+  question: Question,
+  reading: Reading,
+  say: Sayer,
+  fallback: 'metric' | 'inch',
+): { readonly ladder?: Answer['ladder']; readonly cautions: Outcome['cautions'] } => {
   const [by, ...more] = reading.missing
-  if (by === undefined || more.length > 0) return undefined
+  if (by === undefined || more.length > 0) return { cautions: [] }
+  // What every number on the ladder is under; a caution with figures of its own belongs to one rung only.
+  const cautions = new Map<string, Outcome['cautions'][number]>()
   const { system } = resultUnits(quantitiesOf(reading.given), fallback)
   const input = question.inputs[by]
   const rows = rungValues(question, reading, by, system).flatMap((value) => {
@@ -114,12 +121,15 @@ const ladder = (question: Question, reading: Reading, say: Sayer, fallback: 'met
       values,
       resultUnits(quantitiesOf(ordered(question, [...reading.given, ...told])), fallback),
     )
+    for (const one of outcome.cautions) if (Object.keys(one.with ?? {}).length === 0) cautions.set(one.code, one)
     const shown = say.given(at)
     return [
       { at: { value: shown.value, unit: shown.unit ?? '', text: shown.text }, results: say.results(outcome.results) },
     ]
   })
-  return rows.length < 5 ? undefined : { by, rows: rows.slice(0, 12) }
+  return rows.length < 5
+    ? { cautions: [] }
+    : { ladder: { by, rows: rows.slice(0, 12) }, cautions: [...cautions.values()] }
 }
 
 const ordered = (question: Question, given: readonly Given[]): Given[] => {
@@ -134,7 +144,7 @@ const incomplete = (
   system: 'metric' | 'inch',
 ): Answer => {
   const missing = missingOf(reading, say)
-  const rungs = ladder(question, reading, say, system)
+  const { ladder: rungs, cautions } = ladder(question, reading, say, system)
   return {
     ...blank(question.name),
     status: 'incomplete',
@@ -144,7 +154,7 @@ const incomplete = (
       }),
     ),
     given: reading.given.map(say.given),
-    cautions: always(say),
+    cautions: [...cautions.map(say.caution), ...always(say)],
     pointers: [{ text: say.words.pointers['torque-figure'] }],
     missing,
     ...(rungs ? { ladder: rungs } : {}),

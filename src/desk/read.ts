@@ -17,7 +17,12 @@ export interface Reading {
 const shownRaw = (raw: unknown): string => {
   if (typeof raw === 'string') return raw
   if (raw === undefined) return ''
-  return JSON.stringify(raw) ?? String(raw)
+  try {
+    return JSON.stringify(raw) ?? String(raw)
+  } catch {
+    // Nested deeper than the stack: what it holds does not matter, that it is no text does.
+    return Array.isArray(raw) ? '[…]' : '{…}'
+  }
 }
 
 const textsOf = (raw: unknown): readonly string[] | undefined => {

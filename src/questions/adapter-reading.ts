@@ -11,9 +11,19 @@ import { choice } from './input-words.ts'
 import { caution, type Outcome, put, result, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
-import { checkReach, handAway, leverOf, pivotOf, type Reach, reachSteps, writeAdapter, writeReach } from './reach.ts'
+import {
+  checkReach,
+  firstOf,
+  handAway,
+  leverOf,
+  pivotOf,
+  type Reach,
+  reachSteps,
+  writeAdapter,
+  writeReach,
+} from './reach.ts'
 import { reachCautions } from './reach-cautions.ts'
-import { assumptions, doubtOf, doubtStep } from './reach-doubt.ts'
+import { assumptions, checkDoubt, doubtOf, doubtStep } from './reach-doubt.ts'
 
 const inputs = {
   reading: torque({ needed: true }),
@@ -102,6 +112,10 @@ export const adapterReading = defineQuestion({
   name: 'adapter-reading',
   inputs,
   results: ['torque', 'factor', 'effective-lever'],
-  check: checkReach,
+  check: (given) =>
+    firstOf(
+      () => checkReach(given),
+      () => checkDoubt(given, 'adapter'),
+    ),
   answer: answerAdapterReading,
 })

@@ -13,9 +13,9 @@ import { choice } from './input-words.ts'
 import { type Caution, caution, type Outcome, put, type Related, result, type Step, step } from './outcome.ts'
 import { type Phrase, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
-import { checkReach, handAway, leverOf, pivotOf, reachSteps, writeAdapter, writeReach } from './reach.ts'
+import { checkReach, firstOf, handAway, leverOf, pivotOf, reachSteps, writeAdapter, writeReach } from './reach.ts'
 import { rangeCautions, reachCautions } from './reach-cautions.ts'
-import { assumptions, doubtOf, doubtStep, toleranceOf } from './reach-doubt.ts'
+import { assumptions, checkDoubt, doubtOf, doubtStep, toleranceOf } from './reach-doubt.ts'
 
 const inputs = {
   torque: targetTorque({ needed: true }),
@@ -208,6 +208,12 @@ export const adapterSetting = defineQuestion({
   name: 'adapter-setting',
   inputs,
   results: ['setting', 'factor', 'effective-lever', 'torque', 'mark-below', 'mark-above', 'directions'],
-  check: (given) => [...checkReach(given), ...checkRange(given)],
+  check: (given) => [
+    ...firstOf(
+      () => checkReach(given),
+      () => checkDoubt(given, 'adapter'),
+    ),
+    ...checkRange(given),
+  ],
   answer: answerAdapterSetting,
 })

@@ -9,8 +9,8 @@ import { choice } from './input-words.ts'
 import { caution, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
-import { checkReach, leverOf, pivotOf, type Reach } from './reach.ts'
-import { assumptions, doubtOf, doubtStep, percentOf } from './reach-doubt.ts'
+import { checkReach, firstOf, leverOf, pivotOf, type Reach } from './reach.ts'
+import { assumptions, checkDoubt, doubtOf, doubtStep, percentOf } from './reach-doubt.ts'
 
 const inputs = {
   setting: torque({ needed: true }),
@@ -48,9 +48,9 @@ const answerHandPosition = (given: Asked, { of, system }: ResultUnits): Outcome 
   const doubt = doubtOf(reach, p, system, (pHigh - pLow) / 2)
   const low = torque.value * (1 - doubt.band)
   const high = torque.value * (1 + doubt.band)
-  const change = percentOf(torque.value / fromSi(S, unit).value - 1)
   const lengthUnit = of('length')
   const { L, H } = leverOf(reach, p)
+  const change = percentOf(H === L ? 0 : torque.value / fromSi(S, unit).value - 1)
   const out = H > L
   return {
     headline: phrase(
@@ -96,6 +96,10 @@ export const handPosition = defineQuestion({
   oneOf: [['pivot', 'wrench-type']],
   rungs: ({ lever }, missing) =>
     missing === 'pivot' && lever ? shares.map((share) => quantity(lever.value * share, lever.unit)) : undefined,
-  check: checkReach,
+  check: (given) =>
+    firstOf(
+      () => checkReach(given),
+      () => (given.pivot || given['wrench-type'] ? checkDoubt({ ...given, adapter: [] }, 'hand') : []),
+    ),
   answer: answerHandPosition,
 })

@@ -22,9 +22,8 @@ export const adapters = <N extends boolean = false>(options: Options<N> = {}): I
     },
   ),
   read: (texts, input) => {
-    const chain = parseAdapters(texts, input)
+    const chain = parseAdapters(texts, input, 4)
     if (!chain.ok) return chain
-    if (chain.value.length > 4) return refuse(fault('too-many', input, texts.join('; '), { most: '4' }))
     const faults = chain.value.flatMap(({ length: reach, angle: turn }) => [
       reach.value < 0
         ? fault('adapter-negative', input, texts.join('; '))
@@ -58,11 +57,8 @@ export const readings = <N extends boolean = false>(
   ),
   read: (texts, input) => {
     const wanted: Wanted = { input, dimensions: [options.dimension] }
-    const all = parseReadings(texts, wanted)
+    const all = parseReadings(texts, wanted, { most: options.most })
     if (!all.ok) return all
-    if (all.value.length > options.most) {
-      return refuse(fault('too-many', input, texts.join('; '), { most: String(options.most) }))
-    }
     const wrong = all.value
       .map((reading) => within(reading, wanted, texts.join('; '), {}))
       .filter((found) => found !== undefined)

@@ -98,10 +98,13 @@ const frictionOf = (given: Asked): { muTotal?: Quantity; steps: Step[] } => {
 const answerNutFactor = (given: Asked): Outcome => {
   const d = diameterOf(given)
   const values = given.torque.map((T, run) => nutFactorOf(si(T), si(d), si(given['clamp-force'][run] as Quantity)))
-  const { mean: middle, halfWidth } = nextBolt(values)
+  const { mean: middle, halfWidth: scatter } = nextBolt(values)
+  // Runs alike to the last digit show no scatter; an interval down to zero says that there are too few of them.
+  const halfWidth = scatter !== undefined && scatter > middle * 1e-9 ? scatter : undefined
+  const told = halfWidth !== undefined && halfWidth < middle
   const friction = frictionOf(given)
   const k = quantity(middle, units['1'])
-  const low = halfWidth === undefined ? undefined : middle - halfWidth
+  const low = halfWidth === undefined ? undefined : Math.max(0, middle - halfWidth)
   const high = halfWidth === undefined ? undefined : middle + halfWidth
   const steps: Step[] = values.map((value, run) =>
     step(
@@ -123,8 +126,10 @@ const answerNutFactor = (given: Asked): Outcome => {
   }
   return {
     headline:
-      low === undefined || high === undefined
-        ? phrase('nut-factor.one', { k })
+      !told || low === undefined || high === undefined
+        ? values.length > 1
+          ? phrase('nut-factor.unseen', { k, n: String(values.length) })
+          : phrase('nut-factor.one', { k })
         : phrase('nut-factor.several', {
             k,
             low: quantity(low, units['1']),

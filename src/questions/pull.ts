@@ -6,6 +6,7 @@ import { handleLength, torque } from './input.ts'
 import { caution, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
+import { handPast } from './reach.ts'
 
 const inputs = {
   torque: torque({ needed: true }),
@@ -22,7 +23,7 @@ interface Asked {
 const answerPull = (given: Asked, { of }: ResultUnits): Outcome => {
   const at = (given.hand ?? given.lever) as Quantity
   const pull = fromSi(pullFor(si(given.torque), si(at)), of('force'))
-  const out = given.hand && given.lever && si(given.hand) > si(given.lever)
+  const out = given.lever !== undefined && handPast({ lever: given.lever, hand: given.hand })
   return {
     headline: phrase('pull.pull', { pull, at, torque: given.torque }),
     assumed: given.hand ? [] : [{ input: 'hand', value: at, from: 'assumed' }],

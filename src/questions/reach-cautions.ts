@@ -4,7 +4,7 @@ import { echoQuantity, showQuantity } from '../core/quantity-text.ts'
 import { type Unit, units } from '../core/unit.ts'
 import { reachAhead, reachAside } from '../mechanics/lever.ts'
 import { type Caution, caution } from './outcome.ts'
-import { anglesAssumed, chainOf, type Reach } from './reach.ts'
+import { anglesAssumed, chainOf, handPast, type Reach } from './reach.ts'
 
 /** Cautions that hold wherever adapters are pulled by hand; those about direction first. */
 export const reachCautions = (given: Reach): Caution[] => {
@@ -23,7 +23,7 @@ export const reachCautions = (given: Reach): Caution[] => {
   if (X > 0 && bent) cautions.push(caution('one-hand'))
   if (Math.abs(Y) > H * 1e-9) cautions.push(caution('keep-square'))
   cautions.push(caution('already-corrected'))
-  if (given.hand && si(given.hand) > si(given.lever)) cautions.push(caution('no-pipe'))
+  if (handPast(given)) cautions.push(caution('no-pipe'))
   return cautions
 }
 

@@ -1,12 +1,15 @@
 // The doubt that a pull by hand carries: what is assumed of wrench, lengths and hand, the 95 % band, and what makes it.
+import { type Fault, fault } from '../core/fault.ts'
 import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
+import { writeQuantity } from '../core/quantity-text.ts'
 import { units } from '../core/unit.ts'
 import { standardLimit } from '../mechanics/deviation.ts'
+import { factor } from '../mechanics/lever.ts'
 import { leverContributions } from '../mechanics/lever-doubt.ts'
 import { band95, type Contribution, combined, ranked } from '../mechanics/uncertainty.ts'
 import { type Given, put, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
-import { anglesAssumed, chainOf, handAway, leverOf, pivotOf, type Reach } from './reach.ts'
+import { anglesAssumed, chainOf, handAway, leverOf, pivotOf, type Reach, writeAdapter } from './reach.ts'
 
 /** ±: the wrench's own, else by what it is: 6 % for a deflecting beam and for tools up to 10 N·m, 4 % above. */
 export const toleranceOf = ({
@@ -51,6 +54,30 @@ export const doubtOf = (given: Reach, p: number, system: 'metric' | 'inch', pivo
     given.hand === undefined,
   )
   return { band: band95(parts), u: combined(parts), parts }
+}
+
+// Past this the fastener gets anything from half the torque to half as much again: no number may be given.
+const WIDEST_BAND = 0.5
+// The same where nobody knows where the wrench trips: the two ends of the pivot may not give settings this far apart.
+const WIDEST_PIVOT = 1.5
+
+/** The fault of a reach so short that slips of the rule and the hand decide over the torque; the wrench's own ± is left out. */
+export const checkDoubt = (given: Partial<Reach>, input: 'adapter' | 'hand'): Fault[] => {
+  const { lever, adapter, hand } = given
+  if (!lever || !adapter || (input === 'hand' && !hand)) return []
+  const reach: Reach = { ...given, lever, adapter, tolerance: quantity(0, units['%']) }
+  const { low, high } = pivotOf(reach)
+  const bands = [low, high].map((p) => doubtOf(reach, p, 'metric').band)
+  const factors = handAway(reach) ? [low, high].map((p) => factor(leverOf(reach, p))) : [1]
+  const apart = Math.max(...factors) / Math.min(...factors)
+  const band = Math.max(...bands)
+  if (band <= WIDEST_BAND && apart <= WIDEST_PIVOT) return []
+  const got = input === 'hand' ? writeQuantity(hand as Quantity) : adapter.map(writeAdapter).join(' + ')
+  return [
+    apart > WIDEST_PIVOT
+      ? fault('pivot-decides', input, got, { apart: quantity(apart, units['1']) })
+      : fault('too-doubtful', input, got, { limit: percentOf(WIDEST_BAND) }),
+  ]
 }
 
 /** Everything that was taken without being told, as it goes under `given`. */

@@ -40,7 +40,20 @@ export const pivotOf = ({
 }
 
 export const handAway = (given: Pick<Reach, 'lever' | 'hand'>): boolean =>
-  given.hand !== undefined && si(given.hand) !== si(given.lever)
+  given.hand !== undefined && Math.abs(si(given.hand) - si(given.lever)) > si(given.lever) * 1e-9
+
+/** True where the hand pulls past the place that the lever is measured to: a pipe, or a slip of the rule. */
+export const handPast = (given: Pick<Reach, 'lever' | 'hand'>): boolean =>
+  handAway(given) && si(given.hand as Quantity) > si(given.lever)
+
+/** What cannot be before what is too doubtful: the second is only looked at where the first finds nothing. */
+export const firstOf = (...checks: ReadonlyArray<() => readonly Fault[]>): readonly Fault[] => {
+  for (const check of checks) {
+    const faults = check()
+    if (faults.length > 0) return faults
+  }
+  return []
+}
 
 /** Faults of a lever, from whatever of it is known: behind the hand, a pivot past the hand, an angle said twice. */
 export const checkReach = (given: Partial<Reach>): readonly Fault[] => {
@@ -69,7 +82,7 @@ export const checkReach = (given: Partial<Reach>): readonly Fault[] => {
     adapter &&
     !pivot &&
     !type &&
-    si(hand) !== si(lever) &&
+    handAway({ lever, hand }) &&
     si(hand) <= pivotShareUnknown.high * si(lever)
   ) {
     faults.push(
@@ -109,7 +122,8 @@ export const writeReach = (given: Reach): Record<string, string> => {
 
 export const leverOf = (given: Reach, p: number): Lever => ({
   L: si(given.lever),
-  H: si(given.hand ?? given.lever),
+  // 14 in and 355.6 mm are one place: what conversion leaves between them is no distance.
+  H: handAway(given) ? si(given.hand as Quantity) : si(given.lever),
   p,
   X: reachAhead(chainOf(given)),
 })

@@ -92,19 +92,27 @@ const contributions = (
   return parts
 }
 
+// Where the doubt is this much of the torque, the readings say nothing about the wrench.
+const TOO_WIDE = 0.3
+
 const headline = (
   setting: Quantity | undefined,
   torque: Quantity,
   off: Quantity | undefined,
   ends: { low: number; high: number },
+  band: number,
+  gauge: boolean,
 ): Phrase => {
+  if (band > TOO_WIDE) return phrase('scale-check.too-wide', { torque, band: percentOf(band) })
   if (!setting || !off) return phrase('scale-check.torque', { torque })
   const { low, high } = { low: quantity(ends.low, off.unit), high: quantity(ends.high, off.unit) }
   // A deviation smaller than its own doubt is neither high nor low: said so, not guessed.
   if (low.value <= 0 && high.value >= 0) {
     return phrase('scale-check.within', { setting, torque, deviation: off, low, high })
   }
-  return phrase(off.value > 0 ? 'scale-check.low' : 'scale-check.high', { setting, torque, deviation: off })
+  const byScale = off.value > 0 ? 'scale-check.low-by-scale' : 'scale-check.high-by-scale'
+  const sure = off.value > 0 ? 'scale-check.low' : 'scale-check.high'
+  return phrase(gauge ? sure : byScale, { setting, torque, deviation: off })
 }
 
 const cautions = (given: Asked): Caution[] => {
@@ -160,7 +168,7 @@ const answerScaleCheck = (given: Asked, { of, system }: ResultUnits): Outcome =>
     step(
       phrase('scale-check.doubt'),
       'u² = Σ (c u)²; 95 %',
-      put`${fromSi(T * (1 - band), unit)} … ${fromSi(T * (1 + band), unit)}`,
+      put`${fromSi(Math.max(0, T * (1 - band)), unit)} … ${fromSi(T * (1 + band), unit)}`,
       percentOf(band),
     ),
   )
@@ -172,11 +180,12 @@ const answerScaleCheck = (given: Asked, { of, system }: ResultUnits): Outcome =>
   ]
   const spread = fromSi(Math.max(...torques) - Math.min(...torques), unit)
   return {
-    headline: headline(setting, torque, off, ends),
+    headline: headline(setting, torque, off, ends, band, given['gauge-tolerance'] !== undefined),
     assumed,
     results: {
-      torque: result(torque, torque.value * (1 - band), torque.value * (1 + band)),
-      ...(off ? { deviation: result(off, ends.low, ends.high) } : {}),
+      torque: result(torque, Math.max(0, torque.value * (1 - band)), torque.value * (1 + band)),
+      // Down to no torque at all the deviation has no end: it is told without one.
+      ...(off ? { deviation: band < 1 ? result(off, ends.low, ends.high) : result(off) } : {}),
       readings: { rows },
       mean: result(torque),
       spread: result(spread),

@@ -82,6 +82,8 @@ export const en = {
     'lubricant.same-clamp-capped':
       'Torque for the clamp force that was meant (lowest to highest, never above the asked torque)',
     'nut-factor.one': 'The nut factor is {k}, from one run: how much it scatters is not known.',
+    'nut-factor.unseen':
+      'The nut factor is {k} from {n} runs; they do not show where the next bolt will lie: make more runs.',
     'nut-factor.several':
       'The nut factor is {k} from {n} runs; the next bolt will lie between {low} and {high} (95 %).',
     'nut-factor.run': 'Run {run}',
@@ -89,6 +91,12 @@ export const en = {
     'scale-check.torque': 'The pull gives {torque} at the drive.',
     'scale-check.within':
       'Set to {setting} the wrench gave {torque}: deviation {deviation}, within the doubt of this check ({low} to {high}).',
+    'scale-check.too-wide':
+      'It cannot be told: the readings lie so far apart that the doubt is ±{band} of {torque}. Look for the slip, and pull five times.',
+    'scale-check.low-by-scale':
+      'As far as the scale is right: set to {setting} the wrench gave only {torque} and delivers LOW, deviation {deviation}.',
+    'scale-check.high-by-scale':
+      'As far as the scale is right: set to {setting} the wrench gave {torque} and delivers HIGH, deviation {deviation}.',
     'scale-check.low': 'Set to {setting} the wrench gave only {torque}: it delivers LOW, deviation {deviation}.',
     'scale-check.high': 'Set to {setting} the wrench gave {torque}: it delivers HIGH, deviation {deviation}.',
     'scale-check.step': 'Torque of the pull',
@@ -279,7 +287,8 @@ export const en = {
     'yield-not-checked': 'No class was given, so it was not checked whether this passes yield.',
     'no-pipe': "A pipe on the handle moves the hand past the grip and voids what the wrench's maker promises.",
     'beyond-range': 'The setting {setting} is outside the range of the wrench ({limit}).',
-    'factor-twelve': 'Was another unit meant? {got} is outside the range of the wrench, {meant} would be inside.',
+    'factor-twelve':
+      'Was another unit meant? {got} asks for a setting outside the range of the wrench, {meant} would be inside.',
     'below-a-fifth': 'Below a fifth of the scale ({fifth}) nothing is promised: use a smaller wrench.',
     'click-once': 'Pull slowly and steadily, one click: jerking or clicking twice adds torque.',
     'which-fitting':
@@ -997,6 +1006,14 @@ export const en = {
     'weight-beats-pull': {
       allowed: 'more than {weight}',
       hint: "The wrench's own weight is more than this pull: look at the force, or hang the handle straight (lie: upright).",
+    },
+    'too-doubtful': {
+      allowed: 'a reach whose slips change the torque by less than ±{limit}',
+      hint: 'Do not do it this way: over so short a reach small slips of hand and rule decide over the torque, and no number can be given. Hold farther out, or turn or shorten the adapter.',
+    },
+    'pivot-decides': {
+      allowed: 'a hand farther out, or a known pivot',
+      hint: 'Do not do it this way: with the hand so near the drive it depends on where the wrench trips, by a factor of {apart}. Hold farther out, or give pivot.',
     },
     'behind-the-hand': {
       allowed: 'an adapter that ends ahead of the hand',

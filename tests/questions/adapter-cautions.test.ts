@@ -133,7 +133,7 @@ describe('a setting outside the range', () => {
     const inch = { torque: '100 lbf·ft', lever: '10 in', adapter: '1 in@0', least: '30 lbf·in', most: '200 lbf·in' }
     const answer = answered('adapter-setting', inch)
     expect(cautionsOf(answer).slice(0, 2)).toEqual(['beyond-range', 'factor-twelve'])
-    expect(answer.cautions[1]?.text).toMatch(/100 lbf·ft is outside .*, 100 lbf·in would be inside/)
+    expect(answer.cautions[1]?.text).toMatch(/100 lbf·ft asks for a setting outside .*, 100 lbf·in would be inside/)
   })
 
   it('and outside in every unit asks nothing', () => {

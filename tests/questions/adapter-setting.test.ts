@@ -131,8 +131,8 @@ describe('what is refused', () => {
     expect(ask(raw as Raw).faults.map((fault) => fault.code)).toEqual([code])
   })
 
-  it('just ahead of the hand it is still answered', () => {
-    expect(ask({ adapter: '13.9 in@180' }).status).toBe('answered')
+  it('some way ahead of the hand it is still answered, and warned of', () => {
+    expect(codes(ask({ adapter: '12.5 in@180' }))).toContain('far-back')
   })
 })
 

@@ -44,8 +44,8 @@ describe('the torque', () => {
 
 describe('the deviation', () => {
   it.each([
-    ['240 N', 4.166_667, /only 96 N·m: it delivers LOW, deviation 4\.17 %/],
-    ['260 N', -3.846_154, /gave 104 N·m: it delivers HIGH, deviation -3\.85 %/],
+    ['240 N', 4.166_667, /only 96 N·m and delivers LOW, deviation 4\.17 %/],
+    ['260 N', -3.846_154, /gave 104 N·m and delivers HIGH, deviation -3\.85 %/],
     ['250 N', 0, /within the doubt of this check/],
     ['250.1 N', -0.039_984, /within the doubt of this check/],
   ])('of %s at a setting of 100 N·m is %d %%, and named', (force, expected, words) => {

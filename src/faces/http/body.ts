@@ -36,6 +36,9 @@ const membersOf = (text: string): Array<[string, unknown]> => {
   }
 }
 
+// An empty list counts as one empty value: said twice is said twice.
+const listed = (member: unknown): unknown[] => (Array.isArray(member) ? (member.length > 0 ? member : ['']) : [member])
+
 /**
  * The value of a JSON text; of an object every member, those that stand in it twice as a list of all their values.
  * Throws SyntaxError on what is no JSON.
@@ -45,7 +48,7 @@ export const readBody = (text: string): unknown => {
   if (value === null || typeof value !== 'object' || Array.isArray(value)) return value
   const inputs: Record<string, unknown> = Object.create(null)
   for (const [name, member] of membersOf(text)) {
-    inputs[name] = Object.hasOwn(inputs, name) ? [inputs[name], member].flat() : member
+    inputs[name] = Object.hasOwn(inputs, name) ? [...listed(inputs[name]), ...listed(member)] : member
   }
   return inputs
 }

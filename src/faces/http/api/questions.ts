@@ -151,13 +151,15 @@ export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
         const raw = request.query as RawInputs
         const tag = known?.tag ?? tagOf(desk, name, raw, accepted)
         reply.header('etag', tag).header('cache-control', 'public, max-age=60').header('vary', 'accept-language')
-        if (!wantsOther(request.headers['if-none-match'], tag)) return (reply as FastifyReply).code(304).send()
+        const unchanged = !wantsOther(request.headers['if-none-match'], tag)
         if (known) {
           desk.again(known.asked)
+          if (unchanged) return (reply as FastifyReply).code(304).send()
           return (reply as FastifyReply).type(JSON_TYPE).send(known.text)
         }
         const answer = desk.ask(name, raw, { door: 'http', locale: accepted })
         if (answer.status === 'refused') return sendProblem(reply as FastifyReply, refusedProblem(answer))
+        if (unchanged) return (reply as FastifyReply).code(304).send()
         if (request.url.length <= LONGEST_KEPT) made.set(request, { tag, asked: askedOf(name, answer, 'http') })
         return reply.send(answer)
       },
