@@ -32,6 +32,7 @@ export const faultTells = {
   'angle-with-chain': 'conflict',
   'least-above-most': 'conflict',
   'hand-at-lever': 'conflict',
+  'pulls-do-not-fit': 'conflict',
   'pairs-uneven': 'conflict',
   'diameter-not-size': 'conflict',
   'two-ratios': 'conflict',

@@ -1,7 +1,7 @@
 // Facts to words: the Answer document in the asker's language. The only place where phrases meet the words.
 import type { FactValue, Fault } from '../core/fault.ts'
 import { showNumber } from '../core/number-style.ts'
-import { inUnit, type Quantity, quantity } from '../core/quantity.ts'
+import { inUnit, type Quantity, quantity, tidy } from '../core/quantity.ts'
 import { echoQuantity, showQuantity } from '../core/quantity-text.ts'
 import { echoReadings } from '../core/readings-text.ts'
 import { type Unit, units } from '../core/unit.ts'
@@ -111,7 +111,12 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
     if ('rows' in one) {
       return one.rows.map((row) => Object.fromEntries(Object.entries(row).map(([name, value]) => [name, cell(value)])))
     }
-    if ('row' in one) return Object.fromEntries(Object.entries(one.row).map(([name, q]) => [name, shown(q)]))
+    if ('row' in one) {
+      const { row, exact = [] } = one
+      const told = (name: string, q: Quantity) =>
+        exact.includes(name) ? { ...shown(q), text: echoQuantity(tidy(q), style) } : shown(q)
+      return Object.fromEntries(Object.entries(row).map(([name, q]) => [name, told(name, q)]))
+    }
     return cell(one)
   }
 

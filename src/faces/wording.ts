@@ -56,7 +56,9 @@ const resultLines = (words: Words, name: string, result: ShownResult, question: 
 export const givenLine = (words: Words, given: ShownGiven): string => {
   const place = given.index === undefined ? '' : ` ${given.index + 1}`
   const from = given.from === 'asked' ? '' : ` (${words.faces[given.from]})`
-  return `${label(words, given.input)}${place}: ${given.text}${alsoText(given.also.slice(0, 1))}${from}`
+  // A span is not its middle: only a single value is told in the other system too.
+  const also = given.low === undefined || given.low === given.high ? given.also.slice(0, 1) : []
+  return `${label(words, given.input)}${place}: ${given.text}${alsoText(also)}${from}`
 }
 
 // What people typed is shown as they typed it, but for what would move a cursor or turn the reading direction.
@@ -72,7 +74,9 @@ const ladderLines = (words: Words, ladder: NonNullable<Answer['ladder']>): strin
   const by = label(words, ladder.by)
   return ladder.rows.map(({ at, results }) => {
     const first = Object.entries(results).find(([, result]) => isCell(result))
-    const text = first ? `${resultLabel(words, first[0])} ${cellText(first[1] as CellShown, false)}` : ''
+    const [list] = Object.values(results).filter((result) => Array.isArray(result))
+    const rows = ((list ?? []) as ReadonlyArray<Record<string, CellShown>>).map((row) => rowText(words, row))
+    const text = first ? `${resultLabel(words, first[0])} ${cellText(first[1] as CellShown, false)}` : rows.join('; ')
     return `${by} ${at.text}: ${text}`
   })
 }

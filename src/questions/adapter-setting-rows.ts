@@ -26,7 +26,9 @@ export const marks = (
   const at = (count: number): Result | undefined => {
     const S = start + count * mark
     if (S <= 0 || S < start * (1 - 1e-12) || (given.most && S > si(given.most) * (1 + 1e-12))) return undefined
-    return { row: { setting: fromSi(S, unit), torque: fromSi(torqueAt(S, leverOf(given, p)), given.torque.unit) } }
+    const torque = fromSi(torqueAt(S, leverOf(given, p)), given.torque.unit)
+    // A mark is where it is: rounded to the digits of a setting, 250.5 would be a mark that the wrench has not.
+    return { row: { setting: fromSi(S, unit), torque }, exact: ['setting'] }
   }
   const below = at(onMark ? nearest : Math.floor(steps))
   const above = at(onMark ? nearest : Math.ceil(steps))

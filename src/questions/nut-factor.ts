@@ -95,6 +95,10 @@ const frictionOf = (given: Asked): { muTotal?: Quantity; steps: Step[] } => {
   }
 }
 
+// Outside of these no table of nut factors has a value (common practice): a slip of a unit or of the size is likelier.
+const LEAST_LIKELY = 0.05
+const MOST_LIKELY = 0.6
+
 const answerNutFactor = (given: Asked): Outcome => {
   const d = diameterOf(given)
   const values = given.torque.map((T, run) => nutFactorOf(si(T), si(d), si(given['clamp-force'][run] as Quantity)))
@@ -139,7 +143,12 @@ const answerNutFactor = (given: Asked): Outcome => {
     assumed: friction.muTotal ? jointAssumed({ size: given.size }, true) : [],
     results: { k: result(k, low, high), ...(friction.muTotal ? { 'mu-total': result(friction.muTotal) } : {}) },
     steps: [...steps, ...friction.steps],
-    cautions: [caution('one-joint'), caution('estimate-only'), caution('critical-joint')],
+    cautions: [
+      ...(middle < LEAST_LIKELY || middle > MOST_LIKELY ? [caution('k-unlikely')] : []),
+      caution('one-joint'),
+      caution('estimate-only'),
+      caution('critical-joint'),
+    ],
     pointers: ['torque-figure'],
     sources: [
       citations.nutFactor,

@@ -27,7 +27,13 @@ export interface DateResult {
 export type Cell = QuantityResult | WordResult | DateResult
 export type Row = Readonly<Record<string, Cell>>
 /** `row`: a result that is a small group of quantities (`mark-below {setting, torque}`); `rows`: a list of them. */
-export type Result = Cell | { readonly row: Readonly<Record<string, Quantity>> } | { readonly rows: readonly Row[] }
+/** Quantities side by side; those named in `exact` are marks or the like, and are never rounded. */
+export interface RowResult {
+  readonly row: Readonly<Record<string, Quantity>>
+  readonly exact?: readonly string[]
+}
+
+export type Result = Cell | RowResult | { readonly rows: readonly Row[] }
 
 /** Numbers put into a formula: text and quantities in reading order. */
 export type Numbers = readonly (string | Quantity)[]

@@ -60,7 +60,13 @@ const answerPivotOffset = (given: Asked, { of, system }: ResultUnits): Outcome =
   const high = pivot.value + half
   const ratio = quantity(r, units['1'])
   const shortest = Math.min(L, H) / unit.factor
-  const impossible = high < 0 || low >= shortest
+  // Wherever it trips, a wrench gives no less with the hand nearer, and no more with it farther out; repeats differ a little.
+  const repeats = band95([
+    { name: 'torque-at-lever', halfWidth: REPEAT },
+    { name: 'torque-at-hand', halfWidth: REPEAT },
+  ])
+  const wrongWay = H < L ? r < 1 - repeats : r > 1 + repeats
+  const impossible = wrongWay || high < 0 || low >= shortest
   const key = impossible
     ? 'pivot-offset.impossible'
     : low <= 0 && high >= 0
@@ -114,9 +120,7 @@ const checkRatio = (given: Partial<Asked>): Fault[] => {
   if (!lever || !hand || !at || !of) return []
   const r = si(at) / si(of)
   const below = Math.abs(si(hand) - r * si(lever))
-  return below < si(lever) * 1e-3
-    ? [fault('hand-at-lever', 'torque-at-hand', writeQuantity(at), { half: fromSi(si(lever) / 2, lever.unit) })]
-    : []
+  return below < si(lever) * 1e-3 ? [fault('pulls-do-not-fit', 'torque-at-hand', writeQuantity(at), { at: of })] : []
 }
 
 export const pivotOffset = defineQuestion({

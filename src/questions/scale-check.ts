@@ -122,7 +122,7 @@ const cautions = (given: Asked): Caution[] => {
   if (gauge && gauge.value > referenceAtMost(4))
     list.push(caution('gauge-too-coarse', { gauge, quarter: quantity(referenceAtMost(4), units['%']) }))
   if (!gauge) list.push(caution('gauge-unknown'))
-  if (!given['wrench-mass']) list.push(caution('own-weight'))
+  if (!given['wrench-mass'] && given.lie !== 'upright') list.push(caution('own-weight'))
   return [...list, caution('click-once'), caution('not-accredited')]
 }
 

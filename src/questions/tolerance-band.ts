@@ -100,6 +100,11 @@ export const toleranceBand = defineQuestion({
   inputs,
   results: ['torque', 'inside'],
   alsoNeeded: (given) => (given.of === 'full-scale' && given.most === undefined ? ['most'] : []),
+  // A wrench whose highest mark lies below the setting cannot be set to it: such rungs would look the better ones.
+  rungs: ({ setting }, missing) =>
+    missing === 'most' && setting
+      ? [1, 1.5, 2, 2.5, 3, 4, 5].map((times) => quantity(setting.value * times, setting.unit))
+      : undefined,
   check: ({ spec }): Fault[] =>
     spec && spec.low === undefined ? [fault('too-few', 'spec', echoQuantity(spec), { kind: 'torque' })] : [],
   answer: answerToleranceBand,

@@ -49,7 +49,7 @@ export const en = {
     'hand-position.change': 'Change against the setting',
     'pivot-offset.found': 'The wrench trips {pivot} behind its drive (95 %: {low} to {high}).',
     'pivot-offset.not-from-zero':
-      'The pivot cannot be told from 0: {pivot}, with a doubt from {low} to {high}. Pull nearer the middle of the handle and repeat.',
+      'The pivot cannot be told from 0: {pivot}, with a doubt from {low} to {high}. Repeat both pulls and take means, the hand near the middle of the handle.',
     'pivot-offset.impossible':
       'These two pulls do not fit one wrench: {pivot} is not possible (95 %: {low} to {high}). Repeat both pulls.',
     'pivot-offset.ratio': 'Torque with the hand moved, over torque with the hand at the lever',
@@ -263,7 +263,7 @@ export const en = {
     'far-back':
       'It reaches back over more than half the lever: small slips of length or hand change the torque a lot. Use another way if there is one.',
     'direction-assumed':
-      'No angle was given: straight ahead is assumed. If the adapter stands at an angle, say so; the other directions are listed.',
+      'Where no angle was given, straight ahead is assumed. If an adapter stands at an angle, say so: it changes the result.',
     'keep-square':
       'The adapter stands to the side: pull square to the handle, or the torque changes with the direction of the pull.',
     'already-corrected':
@@ -298,6 +298,8 @@ export const en = {
       "Find out whether the maker's figure is for dry or for lubricated threads: that decides whether anything may be changed.",
     'estimate-only':
       'Friction figures are estimates from tables; they scatter from bolt to bolt and from source to source.',
+    'k-unlikely':
+      'No joint is known with such a nut factor (they lie between about 0.05 and 0.6): look at the units, the size and the readings again.',
     galling: 'Stainless on stainless seizes: tighten slowly, with a lubricant made for it.',
     'yield-fastener':
       'Never for fasteners tightened to yield or by torque and angle: use the maker’s procedure as it stands.',
@@ -869,6 +871,10 @@ export const en = {
     'least-above-most': {
       allowed: 'less than {limit}',
       hint: 'The lowest mark lies below the highest: swap least and most, or look at their units.',
+    },
+    'pulls-do-not-fit': {
+      allowed: 'two pulls at one setting that one wrench can give',
+      hint: 'These two pulls do not fit one wrench (the other gave {at}): repeat both, at one setting.',
     },
     'hand-at-lever': {
       allowed: 'a hand well away from the lever’s mark',

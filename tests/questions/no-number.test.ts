@@ -82,6 +82,13 @@ describe('a nut factor from runs', () => {
     expect(resultOf(answer, 'k').low ?? 0).toBeGreaterThanOrEqual(0)
   })
 
+  it.each(['60 N·m', '0.01 N·m'])('of no known joint is warned of: %s', (torque) => {
+    const odd = answered('nut-factor', { size: 'M12', torque, 'clamp-force': torque === '60 N·m' ? '2 N' : '10 kN' })
+    expect(cautionsOf(odd)[0]).toBe('k-unlikely')
+    const usual = answered('nut-factor', { size: 'M12', torque: '60 N·m', 'clamp-force': '25 kN' })
+    expect(cautionsOf(usual)).not.toContain('k-unlikely')
+  })
+
   it('of several does', () => {
     const raw = { size: 'M10', torque: '20; 20.5; 19.8; 20.2; 20.1 N·m', 'clamp-force': '10; 10; 10; 10; 10 kN' }
     expect(answered('nut-factor', raw).headline).toMatch(/next bolt will lie between/)
@@ -100,5 +107,46 @@ describe('a ladder', () => {
 
   it('that is not shown brings none', () => {
     expect(cautionsOf(ask('adapter-setting', { torque: '100 N·m' }))).toEqual(['maker-first'])
+  })
+})
+
+describe('what a ladder of most shows', () => {
+  it('holds no wrench that cannot be set so high', () => {
+    const raw = { setting: '30 N·m', tolerance: '4 %', of: 'full-scale' }
+    const rows = ask('tolerance-band', raw).ladder?.rows ?? []
+    expect(rows).toHaveLength(7)
+    for (const { at } of rows) expect(at.value).toBeGreaterThanOrEqual(30)
+  })
+})
+
+describe('a mark of the wrench', () => {
+  it.each([
+    ['0.5 N·m', '275.3 N·m', '40 mm', '250 N·m', '250.5 N·m'],
+    ['0.25 N·m', '52 N·m', '40 mm', '47.25 N·m', '47.5 N·m'],
+  ])('every %s is shown where it is', (mark, torque, adapter, below, above) => {
+    const { results } = answered('adapter-setting', { torque, lever: '400 mm', adapter, mark })
+    expect(results['mark-below']).toMatchObject({ setting: { text: below } })
+    expect(results['mark-above']).toMatchObject({ setting: { text: above } })
+  })
+})
+
+describe('two pulls that no wrench can give', () => {
+  const pulls = (atHand: string) => ({
+    lever: '400 mm',
+    hand: '200 mm',
+    'torque-at-lever': '100 N·m',
+    'torque-at-hand': atHand,
+  })
+
+  it.each(['49 N·m', '60 N·m', '97 N·m'])('%s with the hand nearer is said to be impossible', (atHand) => {
+    expect(answered('pivot-offset', pulls(atHand)).headline).toMatch(/do not fit one wrench/)
+  })
+
+  it('are refused where the formula has no end', () => {
+    expect(ask('pivot-offset', pulls('50 N·m')).faults[0]?.hint).toMatch(/do not fit one wrench/)
+  })
+
+  it('a percent less is within what repeats differ by', () => {
+    expect(answered('pivot-offset', pulls('99 N·m')).headline).toMatch(/cannot be told from 0/)
   })
 })

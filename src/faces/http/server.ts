@@ -1,5 +1,6 @@
 // The HTTP door, ready but not listening: routes, limits, headers, and a problem document for everything that goes wrong.
 import { randomUUID } from 'node:crypto'
+import type { Socket } from 'node:net'
 import helmet from '@fastify/helmet'
 import rateLimit from '@fastify/rate-limit'
 import swagger from '@fastify/swagger'
@@ -39,6 +40,27 @@ const clientProblem = (error: FastifyError, reply: FastifyReply): FastifyReply =
     reply,
     problem('not-readable', 'The request is not what HTTP and JSON allow; look at its address and its body.'),
   )
+}
+
+const UNREADABLE: Readonly<Record<string, string>> = {
+  ERR_HTTP_REQUEST_TIMEOUT: '408 Request Timeout',
+  HPE_HEADER_OVERFLOW: '431 Request Header Fields Too Large',
+}
+
+// What Node itself cannot read, or waited for too long: there is no request, so the problem is written to the socket.
+const unreadable = (error: NodeJS.ErrnoException, socket: Socket): void => {
+  if (error.code === 'ECONNRESET' || !socket.writable) return void socket.destroy()
+  const line = UNREADABLE[error.code ?? ''] ?? '400 Bad Request'
+  const status = Number.parseInt(line, 10)
+  const told = status === 408 ? 'The request did not end in time.' : 'The request is not what HTTP allows.'
+  const body = JSON.stringify({ ...problem('not-readable', told), status })
+  const head = [
+    `HTTP/1.1 ${line}`,
+    'content-type: application/problem+json',
+    `content-length: ${Buffer.byteLength(body)}`,
+    'connection: close',
+  ]
+  socket.end(`${head.join('\r\n')}\r\n\r\n${body}`)
 }
 
 const handleErrors = (app: FastifyInstance, failed: HttpParts['failed']): void => {
@@ -85,6 +107,9 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
     logger: false,
     bodyLimit: BODY_LIMIT,
     requestTimeout: REQUEST_TIMEOUT_MS,
+    // Node looks for stalled requests only this often; without it the timeout would hold to half a minute.
+    http: { headersTimeout: REQUEST_TIMEOUT_MS - 1000, connectionsCheckingInterval: 1000 },
+    clientErrorHandler: unreadable,
     trustProxy: parts.trustProxy,
     routerOptions: { maxParamLength: 64 },
     // What cannot be read at all (a broken percent sign in the address) gets a problem document as well.

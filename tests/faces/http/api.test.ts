@@ -55,7 +55,7 @@ describe('problem documents', () => {
 
   it.each([
     ['an unknown question', 'GET', '/v1/questions/nope', 404, 'unknown-question'],
-    ['a known question by another method', 'DELETE', '/v1/questions/pull', 404, 'unknown-question'],
+    ['a known question by another method', 'DELETE', '/v1/questions/pull', 405, 'wrong-method'],
     ['an unknown address', 'GET', '/nothing/here', 404, 'not-found'],
     ['a broken percent sign', 'GET', '/v1/%zz', 400, 'not-readable'],
     ['a name of a question that is not one', 'GET', '/v1/questions/__proto__', 404, 'unknown-question'],

@@ -180,7 +180,10 @@ export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
 
   app.all('/v1/questions/:name', { schema: { hide: true } }, (request, reply) => {
     const { name } = request.params as { name: string }
-    const known = isQuestionName(name) ? 'It is asked by GET or POST.' : `There are: ${questionNames.join(', ')}.`
-    return sendProblem(reply, problem('unknown-question', known))
+    if (!isQuestionName(name)) {
+      return sendProblem(reply, problem('unknown-question', `There are: ${questionNames.join(', ')}.`))
+    }
+    reply.header('allow', 'GET, HEAD, POST')
+    return sendProblem(reply, problem('wrong-method', 'It is asked by GET or POST.'))
   })
 }
