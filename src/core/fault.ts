@@ -77,6 +77,7 @@ export const faultTells = {
   'too-long': 'too-long',
   'above-limit': 'out-of-range',
   'below-limit': 'out-of-range',
+  'hand-inside-pivot': 'out-of-range',
   'pivot-past-hand': 'out-of-range',
   'head-past-lever': 'out-of-range',
   'weight-beats-pull': 'out-of-range',

@@ -5,11 +5,11 @@ import { LONGEST_QUANTITY, parseQuantity, type Wanted, withUnit } from './parse-
 import type { Quantity, Target } from './quantity.ts'
 import { units } from './unit.ts'
 
-// A torque followed by a turn is two stages of one procedure; no lever changes the turn.
+// A torque, so at least a letter of its unit, followed by a turn is two stages of one procedure; no lever changes the turn.
 const angleStage =
-  /(?:\+|\bthen\b|\bplus\b|\band\b|&)\s{0,3}(?:a\s)?(?:\d{1,4}(?:[.,/⁄]\d{1,3})?(?:\s{0,3}[-–]\s{0,3}\d{1,4})?|[¼½¾⅓⅔⅙⅛]|quarter|half)[\s-]{0,3}(?:°|º|˚|deg|turn)/i
+  /\p{L}.{0,24}?(?:\d|[¼½¾⅓⅔⅙⅛]|quarter|half)(?:\s{0,3}(?:of\s{1,3})?an?)?[\s-]{0,3}(?:°|º|˚|deg|turn)/iu
 
-const spanMarks = /\s{0,3}(±|\+\s?\/\s?[-−–]|\+[-−–]|–|—|−|-|…|\.\.\.?|\bto\b|\bbis\b)\s{0,3}/gi
+const spanMarks = /\s{0,3}(±|\+\s?\/\s?[-−–]|\+[-−–]|–|—|−|‐|‑|‒|-|…|\.\.\.?|\bto\b|\bbis\b)\s{0,3}/gi
 
 /** True where a text holds a turn-angle stage behind a torque: `20 Nm + 90°`. */
 export const hasAngleStage = (text: string): boolean => text.length <= LONGEST_QUANTITY && angleStage.test(text)

@@ -44,8 +44,9 @@ const answerAdapterReading = (given: Asked, { of, system }: ResultUnits): Outcom
   const unit = of('torque')
   const range = pivotOf(given)
   const away = handAway(given)
-  // Nothing known of the pivot: the drive itself, as the books take it; the other end widens the band.
-  const p = away ? range.low : given.pivot || given['wrench-type'] ? (range.low + range.high) / 2 : 0
+  // Nothing known of the pivot: the drive itself, as the books take it. Its kind known: the middle of what is usual, as
+  // hand-position takes it. Either way the ends widen the band.
+  const p = given.pivot || given['wrench-type'] ? (range.low + range.high) / 2 : 0
   const S = si(given.reading)
   const torque = fromSi(torqueAt(S, leverOf(given, p)), unit)
   const doubt = doubtOf(given, p, system)

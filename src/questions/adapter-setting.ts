@@ -14,7 +14,7 @@ import { type Caution, caution, type Outcome, put, type Related, result, type St
 import { type Phrase, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 import { checkReach, firstOf, handAway, leverOf, pivotOf, reachSteps, writeAdapter, writeReach } from './reach.ts'
-import { rangeCautions, reachCautions } from './reach-cautions.ts'
+import { endCautions, rangeCautions, reachCautions } from './reach-cautions.ts'
 import { assumptions, checkDoubt, doubtOf, doubtStep, toleranceOf } from './reach-doubt.ts'
 
 const inputs = {
@@ -100,6 +100,8 @@ const headline = (
       rangeCautions(torque, torque, given.least, given.most).every(({ code }) => code !== 'beyond-range')
     return phrase(square ? 'adapter-setting.beyond' : 'adapter-setting.beyond-all', { setting, torque })
   }
+  if (open && ends)
+    return phrase('adapter-setting.open-span', { setting, from: ends.low, to: ends.high, high: open, torque })
   if (open) return phrase('adapter-setting.open', { setting, high: open, torque })
   if (ends) return phrase('adapter-setting.span', { setting, low: ends.low, high: ends.high, torque })
   const straight = Math.abs(setting.value - torque.value) < Math.abs(torque.value) * 1e-12
@@ -164,7 +166,12 @@ const answerAdapterSetting = (given: SettingAsked, { of, system }: ResultUnits):
   const low = (Math.min(...reached) * (1 - doubt.band)) / given.torque.unit.factor
   const high = (Math.max(...reached) * (1 + doubt.band)) / given.torque.unit.factor
   const rows = directions(given, T, p, unit)
-  const cautions = [...rangeCautions(setting, given.torque, given.least, given.most), ...reachCautions(given)]
+  const ranged = rangeCautions(setting, given.torque, given.least, given.most)
+  const cautions = [
+    ...(ends && ranged.every(({ code }) => code !== 'beyond-range') ? endCautions(ends, given) : []),
+    ...ranged,
+    ...reachCautions(given),
+  ]
   const lever = leverOf(given, p)
   return {
     headline: headline(given, setting, ends, other, cautions),

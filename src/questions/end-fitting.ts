@@ -1,17 +1,17 @@
 // end-fitting: what to dial when the interchangeable head is longer or shorter than the one the wrench was set with.
 import { type Fault, fault } from '../core/fault.ts'
-import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
+import { fromSi, type Quantity, quantity, si, type Target } from '../core/quantity.ts'
 import { writeQuantity } from '../core/quantity-text.ts'
 import { units } from '../core/unit.ts'
 import { settingForHead } from '../mechanics/lever.ts'
 import { citations } from '../tables/citation.ts'
-import { handleLength, length, torque } from './input.ts'
+import { handleLength, length, targetTorque } from './input.ts'
 import { caution, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 
 const inputs = {
-  torque: torque({ needed: true }),
+  torque: targetTorque({ needed: true }),
   lever: handleLength({ needed: true }),
   'fitting-change': length({
     needed: true,
@@ -25,7 +25,7 @@ const inputs = {
 }
 
 interface Asked {
-  readonly torque: Quantity
+  readonly torque: Target
   readonly lever: Quantity
   readonly 'fitting-change': Quantity
 }
@@ -33,13 +33,19 @@ interface Asked {
 const answerEndFitting = (given: Asked, { of }: ResultUnits): Outcome => {
   const change = given['fitting-change']
   const L = si(given.lever)
-  const setting = fromSi(settingForHead(si(given.torque), L, si(change)), of('torque'))
+  const set = (torque: number): Quantity =>
+    fromSi(settingForHead(torque * given.torque.unit.factor, L, si(change)), of('torque'))
+  const setting = set(given.torque.value)
+  const { low, high } = given.torque
+  const ends = low === undefined || high === undefined ? undefined : { low: set(low), high: set(high) }
   const ratio = quantity((L + si(change)) / L, units['1'])
   const used = fromSi(L + si(change), of('length'))
   return {
-    headline: phrase('end-fitting.set', { setting, torque: given.torque }),
+    headline: ends
+      ? phrase('end-fitting.span', { setting, ...ends, torque: given.torque })
+      : phrase('end-fitting.set', { setting, torque: given.torque }),
     assumed: [],
-    results: { setting: result(setting), factor: result(ratio) },
+    results: { setting: result(setting, ends?.low.value, ends?.high.value), factor: result(ratio) },
     steps: [
       step(phrase('end-fitting.used'), 'L + Δ', put`${given.lever} + ${change}`, used),
       step(phrase('end-fitting.factor'), 'T/S = (L + Δ)/L', put`${used} / ${given.lever}`, ratio),

@@ -48,6 +48,15 @@ export const rangeCautions = (
   return cautions
 }
 
+/** The end of a span that this wrench cannot be set to, where its middle can. */
+export const endCautions = (
+  { low, high }: { readonly low: Quantity; readonly high: Quantity },
+  { least, most }: { readonly least?: Quantity | undefined; readonly most?: Quantity | undefined },
+): Caution[] => [
+  ...(least && si(low) < si(least) * (1 - 1e-12) ? [caution('end-beyond-range', { setting: low, limit: least })] : []),
+  ...(most && si(high) > si(most) * (1 + 1e-12) ? [caution('end-beyond-range', { setting: high, limit: most })] : []),
+]
+
 const lookalikes: readonly Unit[] = [units['lbf·in'], units['lbf·ft'], units['N·m'], units['kgf·cm'], units['kgf·m']]
 
 const otherUnit = (

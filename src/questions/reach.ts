@@ -72,7 +72,7 @@ export const checkReach = (given: Partial<Reach>): readonly Fault[] => {
   }
   if (hand && lever && !pivot && type && si(hand) <= pivotShareByType[type].high * si(lever)) {
     faults.push(
-      fault('pivot-past-hand', 'hand', writeQuantity(hand), {
+      fault('hand-inside-pivot', 'hand', writeQuantity(hand), {
         limit: fromSi(pivotShareByType[type].high * si(lever), hand.unit),
       }),
     )
@@ -86,7 +86,7 @@ export const checkReach = (given: Partial<Reach>): readonly Fault[] => {
     si(hand) <= pivotShareUnknown.high * si(lever)
   ) {
     faults.push(
-      fault('pivot-past-hand', 'hand', writeQuantity(hand), {
+      fault('hand-inside-pivot', 'hand', writeQuantity(hand), {
         limit: fromSi(pivotShareUnknown.high * si(lever), hand.unit),
       }),
     )

@@ -71,9 +71,14 @@ const answerToleranceBand = (given: Asked, { of }: ResultUnits): Outcome => {
         ),
     step(phrase('tolerance-band.share'), 'l_S = half / S', put`${fromSi(half, unit)} / ${given.setting}`, share),
   ]
+  const beyond = given.most && S > si(given.most) * (1 + 1e-12) ? given.most : undefined
   const params = { setting: given.setting, low, high }
   return {
-    headline: place ? phrase(`tolerance-band.${place}`, params) : phrase('tolerance-band.band', params),
+    headline: beyond
+      ? phrase('tolerance-band.beyond', { ...params, most: beyond })
+      : place
+        ? phrase(`tolerance-band.${place}`, params)
+        : phrase('tolerance-band.band', params),
     assumed: given.of ? [] : [{ input: 'of', value: 'reading', from: 'assumed' }],
     results: {
       torque: result(fromSi(S, unit), low.value, high.value),
@@ -81,11 +86,9 @@ const answerToleranceBand = (given: Asked, { of }: ResultUnits): Outcome => {
     } satisfies Record<string, Result>,
     steps,
     cautions: [
+      ...(beyond ? [caution('beyond-range', { setting: given.setting, limit: beyond })] : []),
       ...(given.most && S < si(given.most) * LEAST_SHARE
         ? [caution('below-a-fifth', { fifth: fromSi(si(given.most) * LEAST_SHARE, given.most.unit) })]
-        : []),
-      ...(given.most && S > si(given.most) * (1 + 1e-12)
-        ? [caution('beyond-range', { setting: given.setting, limit: given.most })]
         : []),
       caution('tolerance-is-not-all'),
     ],

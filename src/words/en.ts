@@ -14,6 +14,8 @@ export const en = {
       'Set {setting} on the wrench ({low} to {high} for the ends): the fastener gets {torque}, the middle of what is asked.',
     'adapter-setting.open':
       'Set {setting} on the wrench, the safe end: with the hand off the grip centre the right setting for {torque} lies between that and {high}.',
+    'adapter-setting.open-span':
+      'Set {setting} on the wrench ({from} to {to} for the ends), the safe end: with the hand off the grip centre the right setting for {torque}, the middle of what is asked, lies between that and {high}.',
     'adapter-setting.beyond':
       'Do not use this wrench so: {torque} at the fastener would need {setting}, outside its range; with the adapter square (90°) the setting is the torque itself.',
     'adapter-setting.beyond-all':
@@ -56,6 +58,8 @@ export const en = {
     'pivot-offset.pivot': 'Distance from the drive to the pivot',
     'pivot-offset.doubt': 'Doubt at 95 % (half-width)',
     'end-fitting.set': 'Set {setting} on the wrench: the fastener gets {torque} through this head.',
+    'end-fitting.span':
+      'Set {setting} on the wrench ({low} to {high} for the ends): the fastener gets {torque} through this head, the middle of what is asked.',
     'end-fitting.used': 'Lever with the head that is used',
     'end-fitting.factor': 'Torque at the fastener for each unit on the wrench (some manuals print the inverse)',
     'end-fitting.setting': 'What to dial',
@@ -112,6 +116,8 @@ export const en = {
     'tolerance-band.partly-outside':
       'Not surely: set to {setting} the wrench may deliver {low} to {high}, partly outside what is asked.',
     'tolerance-band.outside': 'No: set to {setting} the wrench delivers {low} to {high}, outside what is asked.',
+    'tolerance-band.beyond':
+      'Do not set this wrench so: {setting} lies above its highest mark, {most}. By its tolerance alone that would be {low} to {high}.',
     'tolerance-band.of-reading': 'Tolerance of the reading (half-width)',
     'tolerance-band.of-full-scale': 'Tolerance of full scale (half-width)',
     'tolerance-band.share': 'That is, of this setting',
@@ -287,6 +293,8 @@ export const en = {
     'yield-not-checked': 'No class was given, so it was not checked whether this passes yield.',
     'no-pipe': "A pipe on the handle moves the hand past the grip and voids what the wrench's maker promises.",
     'beyond-range': 'The setting {setting} is outside the range of the wrench ({limit}).',
+    'end-beyond-range':
+      'Part of what is asked needs a setting outside the range of the wrench: {setting}, where it ends at {limit}. Stay inside its range.',
     'factor-twelve':
       'Was another unit meant? {got} asks for a setting outside the range of the wrench, {meant} would be inside.',
     'below-a-fifth': 'Below a fifth of the scale ({fifth}) nothing is promised: use a smaller wrench.',
@@ -1001,6 +1009,10 @@ export const en = {
     'too-long': { allowed: 'at most {most} characters', hint: 'Type the value alone.' },
     'above-limit': { allowed: 'at most {limit}', hint: 'Look at the number and its unit: at most {limit} is taken.' },
     'below-limit': { allowed: 'at least {limit}', hint: 'Look at the number and its unit: at least {limit} is taken.' },
+    'hand-inside-pivot': {
+      allowed: 'a hand farther from the drive than {limit}',
+      hint: 'A wrench of this kind may trip as far out as {limit}: pull farther out, or measure and type its pivot.',
+    },
     'pivot-past-hand': {
       allowed: 'a pivot nearer the drive than {limit}',
       hint: 'The hand must pull farther out than the pivot: look at both lengths.',

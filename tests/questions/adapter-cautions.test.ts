@@ -8,6 +8,35 @@ const cautions = (more: Record<string, string>): string[] =>
 const text = (code: string, more: Record<string, string>): string =>
   answered('adapter-setting', { ...base, ...more }).cautions.find((one) => one.code === code)?.text ?? ''
 
+describe('a span of which one end is out of range', () => {
+  const span = { adapter: '50 mm@90', torque: '90–110 N·m' }
+  it.each<[string, Record<string, string>, string]>([
+    ['above', { most: '105 N·m' }, '110 N·m, where it ends at 105 N·m'],
+    ['below', { least: '95 N·m' }, '90 N·m, where it ends at 95 N·m'],
+  ])('%s is told first', (_, range, told) => {
+    expect(cautions({ ...span, ...range })[0]).toBe('end-beyond-range')
+    expect(text('end-beyond-range', { ...span, ...range })).toContain(told)
+  })
+
+  it('is no word where the middle is out of range as well: that leads', () => {
+    expect(cautions({ ...span, most: '95 N·m' })).not.toContain('end-beyond-range')
+    expect(cautions({ ...span, least: '80 N·m', most: '120 N·m' })).not.toContain('end-beyond-range')
+  })
+})
+
+it('a span with the hand off the grip and an unknown pivot tells its ends and the other end of the pivot', () => {
+  const inputs = { torque: '36–44 lbf·ft', lever: '14 in', hand: '10 in', adapter: '2 in@0' }
+  expect(answered('adapter-setting', inputs).headline).toMatch(
+    /^Set 31\.9 lbf·ft on the wrench \(28\.7 lbf·ft to 35 lbf·ft for the ends\).*and 33\.3 lbf·ft\.$/,
+  )
+})
+
+it('a hand nearer than a wrench of its kind may trip is told so', () => {
+  const inputs = { setting: '100 N·m', lever: '400 mm', hand: '35 mm', 'wrench-type': 'click' }
+  const [told] = ask('hand-position', inputs).faults
+  expect([told?.input, told?.allowed]).toEqual(['hand', 'a hand farther from the drive than 40 mm'])
+})
+
 describe('an adapter', () => {
   it.each<[string, Record<string, string>, readonly string[]]>([
     ['straight', { adapter: '50 mm@0' }, ['one-hand', 'already-corrected', 'critical-joint', 'maker-first']],

@@ -56,6 +56,13 @@ describe('the torque at the fastener', () => {
   })
 })
 
+it('takes the middle of what its kind of wrench has for a pivot, as hand-position does', () => {
+  const wrench = { lever: '400 mm', hand: '200 mm', 'wrench-type': 'click' }
+  const bare = numberOf(answered('hand-position', { ...wrench, setting: '100 N·m' }), 'torque')
+  const through = answered('adapter-reading', { ...wrench, reading: '100 N·m', adapter: '50 mm@90' })
+  expect(numberOf(through, 'torque')).toBeCloseTo(bare, 9)
+})
+
 describe('an unknown pivot with the hand closer in', () => {
   const off = { reading: '40 lbf·ft', lever: '14 in', hand: '10 in', adapter: '2 in@0' }
 

@@ -1,6 +1,6 @@
 // end-fitting: what to dial when the head is longer or shorter than the one that the wrench was calibrated with.
 import { describe, expect, it } from 'vitest'
-import { answered, ask, cautionsOf, numberOf } from '../support/desk.ts'
+import { answered, ask, cautionsOf, numberOf, resultOf } from '../support/desk.ts'
 
 const base = { torque: '100 N·m', lever: '400 mm' }
 
@@ -23,6 +23,16 @@ describe('the setting', () => {
       'Set 100 lbf·ft on the wrench: the fastener gets 108 lbf·ft through this head.',
     )
   })
+})
+
+it('takes a span: the middle with both ends', () => {
+  const answer = answered('end-fitting', { ...base, torque: '90–110 N·m', 'fitting-change': '50 mm' })
+  expect(resultOf(answer, 'setting')).toMatchObject({
+    value: expect.closeTo((100 * 400) / 450, 9),
+    low: expect.closeTo((90 * 400) / 450, 9),
+    high: expect.closeTo((110 * 400) / 450, 9),
+  })
+  expect(answer.headline).toContain('(80 N·m to 97.8 N·m for the ends)')
 })
 
 describe('what it warns of and refuses', () => {

@@ -72,6 +72,11 @@ describe('what it warns of and refuses', () => {
     expect(cautionsOf(answered('tolerance-band', { setting, tolerance: '4 %', most: '250 N·m' }))).toEqual(expected)
   })
 
+  it('a setting above the highest mark is told first', () => {
+    const inputs = { setting: '251 N·m', tolerance: '4 %', most: '250 N·m', spec: '200–300 N·m' }
+    expect(answered('tolerance-band', inputs).headline).toMatch(/^Do not set this wrench so: 251 N·m lies above/)
+  })
+
   it.each([
     ['0 %', 'out-of-range'],
     ['51 %', 'out-of-range'],
