@@ -71,7 +71,7 @@ const register = async (settings: Settings): Promise<void> => {
 
 const ask = async (settings: Settings, argv: readonly string[]): Promise<void> => {
   const { runTerminal } = await import('./faces/terminal/terminal.ts')
-  process.exitCode = runTerminal(argv, deskOf(settings), { out: line, err: complain })
+  process.exitCode = await runTerminal(argv, deskOf(settings), { out: line, err: complain })
 }
 
 const [verb = 'serve', ...argv] = process.argv.slice(2)

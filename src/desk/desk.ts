@@ -7,7 +7,7 @@ import { phrase } from '../questions/phrase.ts'
 import { type Question, resultUnits } from '../questions/question.ts'
 import { dataVersion, engineVersion } from '../tables/version.ts'
 import { type LocaleName, languageFor } from '../words/index.ts'
-import { quantitiesOf, type Reading, readQuestion } from './read.ts'
+import { type Loan, quantitiesOf, type Reading, readQuestion } from './read.ts'
 import { type Sayer, sayerFor } from './say.ts'
 
 /** Who asks: the language they read (a tag or an Accept-Language text) and the door they came by. */
@@ -26,7 +26,9 @@ export interface Asked {
 
 export interface Desk {
   /** `raw` is what the door received: an object of texts and lists of texts. Anything else in it is told as a fault. */
-  readonly ask: (name: QuestionName, raw: unknown, asker: Asker) => Answer
+  readonly ask: (name: QuestionName, raw: unknown, asker: Asker, loan?: Loan) => Answer
+  /** What the register lends where a question names a wrench; undefined where there is nothing to look up. Throws an Outage. */
+  readonly borrow: (name: QuestionName, raw: unknown) => Promise<Loan> | undefined
   /** Counts an answer that a door gives again from what it kept. */
   readonly again: (asked: Asked) => void
   readonly system: 'metric' | 'inch'
@@ -37,6 +39,7 @@ export interface DeskSettings {
   readonly system: 'metric' | 'inch'
   readonly locale: LocaleName
   readonly record?: (asked: Asked) => void
+  readonly borrow?: Desk['borrow']
 }
 
 const versions = { engine: engineVersion, data: dataVersion }
@@ -187,7 +190,7 @@ export const askedOf = (question: QuestionName, answer: Answer, door: Asker['doo
   faults: answer.faults.map(({ code }) => code),
 })
 
-export const createDesk = ({ system, locale, record }: DeskSettings): Desk => {
+export const createDesk = ({ system, locale, record, borrow }: DeskSettings): Desk => {
   const sayers = new Map<string, Sayer>()
   const sayer = (accepted: string | undefined): Sayer => {
     const language = languageFor(accepted, locale)
@@ -198,22 +201,29 @@ export const createDesk = ({ system, locale, record }: DeskSettings): Desk => {
     }
     return known
   }
-  const work = (name: QuestionName, raw: unknown, say: Sayer): Answer => {
+  const work = (name: QuestionName, raw: unknown, say: Sayer, loan: Loan | undefined): Answer => {
     const question: Question<QuestionName> = questions[name]
-    const reading = readQuestion(question, raw)
+    const reading = readQuestion(question, raw, loan)
     if (reading.faults.length > 0) return refused(name, reading, say)
     if (reading.missing.length > 0) return incomplete(question, reading, say, system)
     const outcome = question.answer(reading.values, resultUnits(quantitiesOf(reading.given), system))
-    return answered(name, reading, outcome, say)
+    return answered(name, reading, { ...outcome, cautions: [...(loan?.cautions ?? []), ...outcome.cautions] }, say)
   }
   return {
     system,
     locale,
     again: (asked) => record?.(asked),
-    ask: (name, raw, asker) => {
-      const answer = work(name, raw, sayer(asker.locale))
+    borrow: borrow ?? (() => undefined),
+    ask: (name, raw, asker, loan) => {
+      const answer = work(name, raw, sayer(asker.locale), loan)
       record?.(askedOf(name, answer, asker.door))
       return answer
     },
   }
+}
+
+/** Asks with what the register lends: at once where nothing is to be looked up. What every door calls. */
+export const askKnowing = (desk: Desk, name: QuestionName, raw: unknown, asker: Asker): Answer | Promise<Answer> => {
+  const pending = desk.borrow(name, raw)
+  return pending ? pending.then((loan) => desk.ask(name, raw, asker, loan)) : desk.ask(name, raw, asker)
 }

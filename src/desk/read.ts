@@ -1,7 +1,7 @@
 // Raw options to a question's values: every option by the question's own declaration, all faults at once, each naming its input.
 import { type Fault, fault } from '../core/fault.ts'
 import type { Quantity } from '../core/quantity.ts'
-import type { Given } from '../questions/outcome.ts'
+import type { Caution, Given } from '../questions/outcome.ts'
 import type { Question } from '../questions/question.ts'
 
 /** What a door received: texts or lists of texts; anything else is a fault, never coerced. */
@@ -55,9 +55,9 @@ const missingOf = (
 }
 
 /** Reads in the order of the declaration, so that every door gives the same document whatever order it received. */
-export const readQuestion = (question: Question, raw: unknown): Reading =>
+export const readQuestion = (question: Question, raw: unknown, loan?: Loan): Reading =>
   raw !== null && typeof raw === 'object' && !Array.isArray(raw)
-    ? readInputs(question, raw as RawInputs)
+    ? readInputs(question, raw as RawInputs, loan)
     : {
         values: {},
         given: [],
@@ -65,7 +65,26 @@ export const readQuestion = (question: Question, raw: unknown): Reading =>
         faults: [fault('not-an-object', '', shownRaw(raw), { example: '{"torque": "120 N·m"}' })],
       }
 
-const readInputs = (question: Question, raw: RawInputs): Reading => {
+/** What the shop's own record lends to a question, as texts that anybody could have typed. */
+export interface Loan {
+  readonly inputs: RawInputs
+  /** What is wrong with the loan itself: there is no such wrench. */
+  readonly faults: readonly Fault[]
+  /** What leads the answer: out of limit, check due. */
+  readonly cautions: readonly Caution[]
+}
+
+// The asker's own word goes before the register's.
+const withLoan = (question: Question, raw: RawInputs, loan: Loan | undefined): ReadonlySet<string> =>
+  new Set(
+    Object.keys(loan?.inputs ?? {}).filter(
+      (name) => Object.hasOwn(question.inputs, name) && (!Object.hasOwn(raw, name) || raw[name] === undefined),
+    ),
+  )
+
+const readInputs = (question: Question, asked: RawInputs, loan: Loan | undefined): Reading => {
+  const lent = withLoan(question, asked, loan)
+  const raw: RawInputs = { ...asked, ...Object.fromEntries([...lent].map((name) => [name, loan?.inputs[name]])) }
   const values: Record<string, unknown> = {}
   const faults: Fault[] = []
   const given: Given[] = []
@@ -81,8 +100,11 @@ const readInputs = (question: Question, raw: RawInputs): Reading => {
     faults.push(...reading.faults)
     if (reading.faults.length > 0) continue
     values[name] = reading.value
-    given.push(...(question.inputs[name]?.given(reading.value, name) ?? []))
+    const told = question.inputs[name]?.given(reading.value, name) ?? []
+    given.push(...(lent.has(name) ? told.map((one): Given => ({ ...one, from: 'register' })) : told))
   }
+  const { wrench } = values
+  if (typeof wrench === 'string') faults.push(...(loan?.faults ?? [fault('no-register', 'wrench', wrench)]))
   faults.push(...question.check(values))
   return { values, given, faults, missing: missingOf(question, values, tried) }
 }

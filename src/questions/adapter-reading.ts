@@ -7,6 +7,7 @@ import { wrenchTypes } from '../mechanics/pivot-range.ts'
 import { citations } from '../tables/citation.ts'
 import { angle, handleLength, length, percent, torque } from './input.ts'
 import { adapters } from './input-lists.ts'
+import { wrenchTag } from './input-shop.ts'
 import { choice } from './input-words.ts'
 import { caution, type Outcome, put, result, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
@@ -34,6 +35,7 @@ const inputs = {
   pivot: length({ zero: true, example: { metric: '20 mm', inch: '3/4 in' } }),
   'wrench-type': choice({ of: wrenchTypes }),
   tolerance: percent({ least: quantity(0.01, units['%']), most: quantity(50, units['%']) }),
+  wrench: wrenchTag(),
 }
 
 interface Asked extends Reach {

@@ -9,6 +9,7 @@ import { citations } from '../tables/citation.ts'
 import { directions, marks, type SettingAsked } from './adapter-setting-rows.ts'
 import { angle, handleLength, length, percent, targetTorque, torque } from './input.ts'
 import { adapters } from './input-lists.ts'
+import { wrenchTag } from './input-shop.ts'
 import { choice } from './input-words.ts'
 import { type Caution, caution, type Outcome, put, type Related, result, type Step, step } from './outcome.ts'
 import { type Phrase, phrase } from './phrase.ts'
@@ -29,6 +30,7 @@ const inputs = {
   mark: torque({ example: { metric: '1 N·m', inch: '1 lbf·ft' } }),
   least: torque({ example: { metric: '40 N·m', inch: '30 lbf·ft' } }),
   most: torque({ example: { metric: '200 N·m', inch: '150 lbf·ft' } }),
+  wrench: wrenchTag(),
 }
 
 /** Where the setting is told at: the pivot that gives the lowest one, and the setting at the other end. */

@@ -6,6 +6,7 @@ import { units } from '../core/unit.ts'
 import { settingForHead } from '../mechanics/lever.ts'
 import { citations } from '../tables/citation.ts'
 import { handleLength, length, targetTorque } from './input.ts'
+import { wrenchTag } from './input-shop.ts'
 import { caution, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
@@ -22,6 +23,7 @@ const inputs = {
       inch: ['-1 in', '-1/2 in', '-1/4 in', '1/4 in', '1/2 in', '1 in', '2 in'],
     },
   }),
+  wrench: wrenchTag(),
 }
 
 interface Asked {

@@ -15,6 +15,7 @@ import {
 import { cosine } from '../mechanics/lever.ts'
 import { citations } from '../tables/citation.ts'
 import { angle, handleLength, length, torque } from './input.ts'
+import { wrenchTag } from './input-shop.ts'
 import { choice } from './input-words.ts'
 import { caution, type Given, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
@@ -36,6 +37,7 @@ const inputs = {
   }),
   hinge: length({ zero: true, example: { metric: '30 mm', inch: '1-1/4 in' } }),
   sensing: choice({ of: sensings }),
+  wrench: wrenchTag(),
 }
 
 interface Asked {

@@ -35,6 +35,7 @@ export type InputKind =
   | 'count'
   | 'interval'
   | 'events'
+  | 'wrench'
 
 /** Texts that can be typed as they stand, in each system. */
 export interface Example {

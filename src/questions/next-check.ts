@@ -13,6 +13,7 @@ import {
 } from '../mechanics/check-due.ts'
 import { citations } from '../tables/citation.ts'
 import { count, date, events, interval, intervalParts } from './input-history.ts'
+import { wrenchTag } from './input-shop.ts'
 import { type Caution, caution, type Given, type Outcome, put, type Result, type Step, step } from './outcome.ts'
 import { day, type Phrase, phrase } from './phrase.ts'
 import { defineQuestion } from './question.ts'
@@ -30,6 +31,7 @@ const inputs = {
   uses: count(),
   interval: interval(),
   events: events({ of: kinds }),
+  wrench: wrenchTag(),
 }
 
 type WrenchPast = EventRead<VoidingEvent>

@@ -56,7 +56,7 @@ export interface Given {
   readonly angle?: number
   /** Readings that are told in one line with the value (behind it, where it is a quantity). */
   readonly values?: readonly Quantity[]
-  readonly from: 'asked' | 'assumed' | 'table'
+  readonly from: 'asked' | 'assumed' | 'table' | 'register'
 }
 
 export interface Caution {

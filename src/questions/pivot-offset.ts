@@ -7,6 +7,7 @@ import { pivotFrom } from '../mechanics/lever.ts'
 import { band95, type Contribution } from '../mechanics/uncertainty.ts'
 import { citations } from '../tables/citation.ts'
 import { handleLength, torque } from './input.ts'
+import { wrenchTag } from './input-shop.ts'
 import { caution, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
@@ -24,6 +25,7 @@ const inputs = {
   }),
   'torque-at-lever': torque({ needed: true, example: { metric: '100 N·m', inch: '75 lbf·ft' } }),
   'torque-at-hand': torque({ needed: true, example: { metric: '104 N·m', inch: '78 lbf·ft' } }),
+  wrench: wrenchTag(),
 }
 
 interface Asked {

@@ -3,6 +3,7 @@ import { fromSi, type Quantity, si } from '../core/quantity.ts'
 import { pullFor } from '../mechanics/lever.ts'
 import { citations } from '../tables/citation.ts'
 import { handleLength, torque } from './input.ts'
+import { wrenchTag } from './input-shop.ts'
 import { caution, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
@@ -12,6 +13,7 @@ const inputs = {
   torque: torque({ needed: true }),
   lever: handleLength(),
   hand: handleLength({ example: { metric: '330 mm', inch: '13 in' } }),
+  wrench: wrenchTag(),
 }
 
 interface Asked {

@@ -8,6 +8,7 @@ import { forceFor } from '../mechanics/scale-pull.ts'
 import { citations } from '../tables/citation.ts'
 import { handleLength, percent, torque } from './input.ts'
 import { readings } from './input-lists.ts'
+import { wrenchTag } from './input-shop.ts'
 import { type Caution, caution, type Outcome, put, type Row, result, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
@@ -18,6 +19,7 @@ const inputs = {
   least: torque({ example: { metric: '40 N·m', inch: '30 lbf·ft' } }),
   tolerance: percent({ least: quantity(0.01, units['%']), most: quantity(50, units['%']) }),
   'gauge-limit': readings({ dimension: 'force', most: 1, example: { metric: '50 kg', inch: '110 lb' } }),
+  wrench: wrenchTag(),
 }
 
 interface Asked {

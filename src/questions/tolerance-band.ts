@@ -6,6 +6,7 @@ import { units } from '../core/unit.ts'
 import { LEAST_SHARE } from '../mechanics/deviation.ts'
 import { citations } from '../tables/citation.ts'
 import { percent, targetTorque, torque } from './input.ts'
+import { wrenchTag } from './input-shop.ts'
 import { choice } from './input-words.ts'
 import { caution, type Outcome, put, type Result, result, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
@@ -24,6 +25,7 @@ const inputs = {
   of: choice({ of: bases }),
   most: torque({ example: { metric: '200 N·m', inch: '150 lbf·ft' } }),
   spec: targetTorque({ example: { metric: '90–110 N·m', inch: '66–81 lbf·ft' } }),
+  wrench: wrenchTag(),
 }
 
 interface Asked {

@@ -17,6 +17,7 @@ import { citations } from '../tables/citation.ts'
 import { checkClass, type HeldTo, highestOf, limitFor, neededForLimit } from './check-limit.ts'
 import { percent, torque } from './input.ts'
 import { points } from './input-samples.ts'
+import { wrenchTag } from './input-shop.ts'
 import { choice } from './input-words.ts'
 import {
   type Caution,
@@ -53,6 +54,7 @@ const inputs = {
     ladder: shares,
   }),
   rule: choice({ of: decisionRules }),
+  wrench: wrenchTag(),
 }
 
 interface Asked extends HeldTo {

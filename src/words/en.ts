@@ -564,6 +564,11 @@ export const en = {
       ask: 'what to convert, with its unit',
       measure: 'A number and a unit, such as 20 N·m.',
     },
+    wrench: {
+      label: 'Wrench',
+      ask: 'the tag of the wrench in the register',
+      measure: 'It hangs with the wrench and stands on the board.',
+    },
     to: {
       label: 'To',
       ask: 'what the threads and seat will be, or the unit to convert to',
@@ -1009,6 +1014,18 @@ export const en = {
     'too-long': { allowed: 'at most {most} characters', hint: 'Type the value alone.' },
     'above-limit': { allowed: 'at most {limit}', hint: 'Look at the number and its unit: at most {limit} is taken.' },
     'below-limit': { allowed: 'at least {limit}', hint: 'Look at the number and its unit: at least {limit} is taken.' },
+    'not-a-tag': {
+      allowed: 'letters, digits, -, _ and .',
+      hint: 'Type the tag as it hangs with the wrench: W-07.',
+    },
+    'no-register': {
+      allowed: 'a wrench of a register that is kept here',
+      hint: 'No register is kept here: leave the wrench out and give its lever yourself.',
+    },
+    'no-such-wrench': {
+      allowed: 'a wrench of the register',
+      hint: 'No wrench of this tag is in the register. Nearest: {options}. Or leave it out and give the lever yourself.',
+    },
     'hand-inside-pivot': {
       allowed: 'a hand farther from the drive than {limit}',
       hint: 'A wrench of this kind may trip as far out as {limit}: pull farther out, or measure and type its pivot.',

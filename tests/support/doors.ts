@@ -43,10 +43,10 @@ export const noPictures: Pictures = { png: () => Promise.reject(new Error('no pi
 
 const statusOfExit: Readonly<Record<number, Answer['status']>> = { 0: 'answered', 2: 'refused', 3: 'incomplete' }
 
-const throughTerminal = (desk: Desk, question: QuestionName, raw: RawTexts, json: boolean): Shown => {
+const throughTerminal = async (desk: Desk, question: QuestionName, raw: RawTexts, json: boolean): Promise<Shown> => {
   const lines: string[] = []
   const words = Object.entries(raw).flatMap(([name, value]) => [value].flat().map((text) => `${name}=${text}`))
-  const code = runTerminal([question, ...words, ...(json ? ['--json'] : [])], desk, {
+  const code = await runTerminal([question, ...words, ...(json ? ['--json'] : [])], desk, {
     out: (line) => lines.push(line),
     err: (line) => lines.push(line),
   })

@@ -46,11 +46,11 @@ const rawOf = (text: string): Record<string, string> =>
     [...text.matchAll(/([a-z-]+)="([^"]*)"/g)].map((match) => [match[1] as string, match[2] as string]),
   )
 
-const terminal = (command: string): string[] => {
+const terminal = async (command: string): Promise<string[]> => {
   const lines: string[] = []
   const [, question = ''] = /-- ([a-z-]+)/.exec(command) ?? []
   const argv = [question, ...Object.entries(rawOf(command)).map(([name, value]) => `${name}=${value}`)]
-  runTerminal(argv, testDesk(), { out: (line) => lines.push(line), err: (line) => lines.push(line) })
+  await runTerminal(argv, testDesk(), { out: (line) => lines.push(line), err: (line) => lines.push(line) })
   return lines.join('\n').split('\n')
 }
 
@@ -85,7 +85,7 @@ const fence = '```'
 
 const example = async (info: string, first: string): Promise<string[]> => {
   if (info === 'text chat') return [`<!-- ${first} -->`, `${fence}text`, ...chat(first), fence]
-  const shown = first.includes('curl') ? await curl(first) : terminal(first)
+  const shown = first.includes('curl') ? await curl(first) : await terminal(first)
   return [`${fence}console`, first, ...shown, fence]
 }
 

@@ -6,7 +6,7 @@ import {
   InteractionType,
 } from 'discord.js'
 import type { Topic } from '../../../commands/topic.ts'
-import type { Desk } from '../../desk/desk.ts'
+import { askKnowing, type Desk } from '../../desk/desk.ts'
 import { figureOf } from '../../figures/index.ts'
 import type { Answer } from '../../questions/answer.ts'
 import { languageFor, type Words } from '../../words/index.ts'
@@ -61,7 +61,7 @@ export const handleInteraction = async (
   if (!ask) return undefined
   const { words, locale } = languageOf(interaction, desk)
   try {
-    const answer = desk.ask(ask.question, ask.raw, { door: 'chat', locale })
+    const answer = await askKnowing(desk, ask.question, ask.raw, { door: 'chat', locale })
     return renderReply(answer, words, await pictureOf(answer, words, pictures))
   } catch (error) {
     return privateLine(words.faces.outage.replace('{reference}', failed(error)))

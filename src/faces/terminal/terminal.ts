@@ -2,7 +2,7 @@
 
 import { topics } from '../../../commands/index.ts'
 import { offersOf } from '../../../commands/topic.ts'
-import type { Desk } from '../../desk/desk.ts'
+import { askKnowing, type Desk } from '../../desk/desk.ts'
 import type { Answer } from '../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questions } from '../../questions/index.ts'
 import { languageFor, type Words } from '../../words/index.ts'
@@ -73,7 +73,7 @@ const parseArguments = (argv: readonly string[]): Parsed => {
 const flags: readonly string[] = ['--json', '--help']
 
 /** Answers one question; returns 0 answered, 2 refused, 3 incomplete, 64 usage. */
-export const runTerminal = (argv: readonly string[], desk: Desk, io: TerminalIo): number => {
+export const runTerminal = async (argv: readonly string[], desk: Desk, io: TerminalIo): Promise<number> => {
   const { words } = languageFor(undefined, desk.locale)
   const [name, ...rest] = argv
   if (name === undefined || name === '--help') {
@@ -98,7 +98,7 @@ export const runTerminal = (argv: readonly string[], desk: Desk, io: TerminalIo)
       io.err(line)
     return exitCodes.usage
   }
-  const answer = desk.ask(name, raw, { door: 'terminal' })
+  const answer = await askKnowing(desk, name, raw, { door: 'terminal' })
   for (const line of json ? [JSON.stringify(answer, null, 2)] : layOut(answer, words)) io.out(line)
   return exitCodes[answer.status]
 }

@@ -1,7 +1,7 @@
 // The figure of an answer as SVG or PNG, at the question's own address with the question's own inputs, and a theme.
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { z } from 'zod'
-import type { Desk } from '../../../desk/desk.ts'
+import { askKnowing, type Desk } from '../../../desk/desk.ts'
 import type { RawInputs } from '../../../desk/read.ts'
 import { figureOf, figureQuestions } from '../../../figures/index.ts'
 import { type Theme, themes } from '../../../figures/theme.ts'
@@ -18,7 +18,12 @@ interface Sheet {
 }
 
 /** The sheet of a request, or undefined where a problem was sent in its place. */
-const sheetFor = (desk: Desk, request: FastifyRequest, reply: FastifyReply, fallback: Theme): Sheet | undefined => {
+const sheetFor = async (
+  desk: Desk,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  fallback: Theme,
+): Promise<Sheet | undefined> => {
   const { name } = request.params as { name: string }
   const { theme = fallback, ...raw } = request.query as RawInputs
   const locale = request.headers['accept-language']
@@ -30,7 +35,7 @@ const sheetFor = (desk: Desk, request: FastifyRequest, reply: FastifyReply, fall
     sendProblem(reply, problem('not-readable', `theme is one of ${themes.join(', ')}.`))
     return undefined
   }
-  const answer = desk.ask(name satisfies QuestionName, raw, { door: 'http', locale })
+  const answer = await askKnowing(desk, name satisfies QuestionName, raw, { door: 'http', locale })
   const figure = figureOf(answer, languageFor(locale, desk.locale).words, theme)
   if (figure) return figure
   if (answer.status === 'refused') sendProblem(reply, refusedProblem(answer))
@@ -51,6 +56,10 @@ export const figureRoutes = (app: FastifyInstance, desk: Desk, pictures: Picture
 
   // False where the client has the figure already and 304 was sent.
   const fresh = (request: FastifyRequest, reply: FastifyReply): boolean => {
+    if (Object.hasOwn(request.query as RawInputs, 'wrench')) {
+      reply.header('cache-control', 'no-store')
+      return true
+    }
     const tag = tagOf(desk, request.url, {}, request.headers['accept-language'])
     reply.header('vary', 'accept-language')
     if (wantsOther(request.headers['if-none-match'], tag)) {
@@ -61,9 +70,9 @@ export const figureRoutes = (app: FastifyInstance, desk: Desk, pictures: Picture
     return false
   }
 
-  app.get('/v1/questions/:name/figure.svg', about('SVG'), (request, reply) => {
+  app.get('/v1/questions/:name/figure.svg', about('SVG'), async (request, reply) => {
     if (!fresh(request, reply)) return reply
-    const sheet = sheetFor(desk, request, reply, 'auto')
+    const sheet = await sheetFor(desk, request, reply, 'auto')
     if (!sheet) return reply
     return reply
       .header('content-type', 'image/svg+xml; charset=utf-8')
@@ -73,7 +82,7 @@ export const figureRoutes = (app: FastifyInstance, desk: Desk, pictures: Picture
 
   app.get('/v1/questions/:name/figure.png', about('PNG'), async (request, reply) => {
     if (!fresh(request, reply)) return reply
-    const sheet = sheetFor(desk, request, reply, 'light')
+    const sheet = await sheetFor(desk, request, reply, 'light')
     if (!sheet) return reply
     return reply.header('content-type', 'image/png').send(await pictures.png(sheet.svg))
   })

@@ -3,7 +3,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { z } from 'zod'
 import { topics } from '../../../../commands/index.ts'
 import { offersOf } from '../../../../commands/topic.ts'
-import { askedOf, type Desk } from '../../../desk/desk.ts'
+import { askedOf, askKnowing, type Desk } from '../../../desk/desk.ts'
 import type { RawInputs } from '../../../desk/read.ts'
 import { answerSchema } from '../../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questionNames, questions } from '../../../questions/index.ts'
@@ -80,14 +80,16 @@ const inputsSchema = (name: QuestionName, words: Words, body: boolean) => {
   return z.object(Object.fromEntries(shape))
 }
 
-const send = (
+/** An answer that nothing keeps: it was posted, or it follows from the register as it stands now. */
+const send = async (
   desk: Desk,
   name: QuestionName,
   raw: unknown,
   request: FastifyRequest,
   reply: FastifyReply,
-): FastifyReply => {
-  const answer = desk.ask(name, raw, { door: 'http', locale: request.headers['accept-language'] })
+): Promise<FastifyReply> => {
+  const answer = await askKnowing(desk, name, raw, { door: 'http', locale: request.headers['accept-language'] })
+  reply.header('cache-control', 'no-store')
   if (answer.status !== 'refused') return reply.send(answer)
   return sendProblem(reply, refusedProblem(answer))
 }
@@ -149,6 +151,7 @@ export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
         const { locale } = languageFor(accepted, desk.locale)
         const known = cache.get(request.url, locale)
         const raw = request.query as RawInputs
+        if (Object.hasOwn(raw, 'wrench')) return send(desk, name, raw, request, reply as FastifyReply)
         const tag = known?.tag ?? tagOf(desk, name, raw, accepted)
         reply.header('etag', tag).header('cache-control', 'public, max-age=60').header('vary', 'accept-language')
         const unchanged = !wantsOther(request.headers['if-none-match'], tag)
@@ -171,10 +174,7 @@ export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
         validatorCompiler: untouched,
         serializerCompiler: asItIs,
       },
-      (request, reply) => {
-        reply.header('cache-control', 'no-store')
-        return send(desk, name, request.body, request, reply)
-      },
+      (request, reply) => send(desk, name, request.body, request, reply),
     )
   }
 

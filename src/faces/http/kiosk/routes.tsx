@@ -1,7 +1,7 @@
 // The kiosk's pages: server-rendered, the same inputs in the address give the same page. Blank fields are dropped here, and only here.
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { renderToString } from 'preact-render-to-string'
-import type { Desk } from '../../../desk/desk.ts'
+import { askKnowing, type Desk } from '../../../desk/desk.ts'
 import { isQuestionName, type QuestionName, questions } from '../../../questions/index.ts'
 import { type Language, languageFor, localeNames } from '../../../words/index.ts'
 import { problem, sendProblem } from '../problem.ts'
@@ -61,7 +61,7 @@ export const kioskRoutes = (app: FastifyInstance, desk: Desk, shop: string): voi
     send(reply, <StartPage language={languageOf(desk, request)} shop={shop} here="/" />),
   )
 
-  app.get('/ask/:question', hidden, (request, reply) => {
+  app.get('/ask/:question', hidden, async (request, reply) => {
     const { question } = request.params as { question: string }
     if (!isQuestionName(question))
       return sendProblem(reply, problem('unknown-question', 'The questions are listed at /.'))
@@ -70,7 +70,7 @@ export const kioskRoutes = (app: FastifyInstance, desk: Desk, shop: string): voi
     const raw = filledIn(request.query as Query)
     // A page that was just opened asks nothing; a form that was sent with nothing in it asks for what is needed.
     const asked = Object.keys(request.query as Query).some((name) => name !== 'lang')
-    const answer = asked ? desk.ask(question, raw, { door: 'kiosk', locale }) : undefined
+    const answer = asked ? await askKnowing(desk, question, raw, { door: 'kiosk', locale }) : undefined
     const query = addressOf(raw)
     const title = words.questions[question]
     return send(
