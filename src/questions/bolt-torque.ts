@@ -17,14 +17,15 @@ import {
   frictionGroups,
   type Joint,
   jointAssumed,
+  jointCautions,
   jointNeeds,
   jointSources,
   leversOf,
   seatOf,
   threadOf,
 } from './joint.ts'
-import { caution, type Given, type Outcome, put, result, step } from './outcome.ts'
-import { phrase } from './phrase.ts'
+import { bounded, caution, type Given, type Outcome, put, result, step } from './outcome.ts'
+import { atMost, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 
 const inputs = {
@@ -81,12 +82,12 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
   const stress = fromSi(share.of === 'proof' ? (row.proof as number) : row.yield, units.MPa)
   return {
     headline: known
-      ? phrase('bolt-torque.known', { torque: lead, clamp: clamp.high })
-      : phrase('bolt-torque.highest', { torque: lead, low: clamp.low, high: clamp.high }),
+      ? phrase('bolt-torque.known', { torque: atMost(lead), clamp: clamp.high })
+      : phrase('bolt-torque.highest', { torque: atMost(lead), low: clamp.low, high: clamp.high }),
     assumed: [...assumed, ...jointAssumed(given, withSeat)],
     results: {
-      'highest-torque': result(lead),
-      torque: result(middle, lead.value, middle.value),
+      'highest-torque': bounded(result(lead), 'down'),
+      torque: bounded(result(middle, lead.value, middle.value), 'down'),
       'clamp-force': result(clamp.typical, clamp.low.value, clamp.high.value),
     },
     steps: [
@@ -117,7 +118,7 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
     cautions: [
       caution('which-condition'),
       caution('estimate-only'),
-      ...(given.class.startsWith('A') || given.condition === 'stainless-dry' ? [caution('galling')] : []),
+      ...jointCautions(given),
       caution('yield-fastener'),
       caution('critical-joint'),
     ],

@@ -15,6 +15,7 @@ import {
   frictionGroups,
   type Joint,
   jointAssumed,
+  jointCautions,
   jointNeeds,
   jointSources,
   leversOf,
@@ -146,7 +147,7 @@ const answerClampForce = (given: Asked, resultUnits: ResultUnits): Outcome => {
     ...(strength.over ? [caution('past-strength')] : []),
     caution('which-condition'),
     caution('estimate-only'),
-    ...(given.class?.startsWith('A') || given.condition === 'stainless-dry' ? [caution('galling')] : []),
+    ...jointCautions(given),
     caution('yield-fastener'),
     caution('critical-joint'),
   ]

@@ -97,7 +97,7 @@ const answerFlexHead = (given: Asked, { of }: ResultUnits): Outcome => {
             ),
       ),
       step(phrase('flex-head.straight'), 'F = S/L', put`${given.torque} / ${given.lever}`, straight),
-      wrenchSpanStep(middle),
+      wrenchSpanStep(middle, torques.low, torques.high),
     ],
     cautions: [caution('side-load'), caution('critical-joint')],
     pointers: ['wrench-manual', 'torque-figure'],

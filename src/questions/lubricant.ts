@@ -74,12 +74,12 @@ const fromTable = (input: string, condition: Condition, own: Quantity | undefine
   return [{ input, value: bare(typical), low, high, from: 'table' }]
 }
 
-/** The new state is the slipperier one where either way of looking at it says so: the safe side is taken. */
-const isSlipperier = (given: LubricantAsked, raw: Span): boolean => {
-  const byTable =
-    !given['k-from'] && !given['k-to'] && conditionTable[given.to].typical < conditionTable[given.from].typical
-  return raw.typical < 1 || byTable
-}
+/**
+ * The new state is the slipperier one where either way of looking at it says so: the safe side is taken. Own factors may
+ * lower the torque further; above the asked one they never lift it for a state that is the slipperier by name.
+ */
+const isSlipperier = (given: LubricantAsked, raw: Span): boolean =>
+  raw.typical < 1 || conditionTable[given.to].typical < conditionTable[given.from].typical
 
 /** The ratio of torques for the same clamp force, capped at 1 where the new state is the slipperier one. */
 const torqueRatio = (raw: Span, slipperier: boolean, unchanged: boolean): Span & { slipperier: boolean } => {

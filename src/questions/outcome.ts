@@ -1,4 +1,5 @@
 // What an answerer hands back: results, steps, cautions and sources as facts; no word of any language.
+import type { Toward } from '../core/number-style.ts'
 import type { Quantity } from '../core/quantity.ts'
 import type { Citation } from '../tables/citation.ts'
 import type { en } from '../words/en.ts'
@@ -15,6 +16,8 @@ export interface QuantityResult {
   readonly quantity: Quantity
   readonly low?: number
   readonly high?: number
+  /** The value is a bound, and its text is rounded toward the side where it holds; `window`: both ends are, inward. */
+  readonly bound?: Toward | 'window'
 }
 export interface WordResult {
   readonly word: WordCode
@@ -98,6 +101,9 @@ export const step = (say: Phrase, formula: string, numbers: Numbers, value: Quan
 
 export const result = (quantity: Quantity, low?: number, high?: number): QuantityResult =>
   low === undefined || high === undefined ? { quantity } : { quantity, low, high }
+
+/** A result that is a bound, or a window of which both ends are. */
+export const bounded = (one: QuantityResult, bound: Toward | 'window'): QuantityResult => ({ ...one, bound })
 
 export const caution = (code: CautionCode, params?: Caution['with']): Caution =>
   params === undefined ? { code } : { code, with: params }

@@ -12,10 +12,16 @@ export const en = {
     'adapter-setting.same': 'Set {setting}, the torque itself: this adapter adds nothing to the lever.',
     'adapter-setting.span':
       'Set {setting} on the wrench ({low} to {high} for the ends): the fastener gets {torque}, the middle of what is asked.',
+    'adapter-setting.span-part':
+      'Set {setting} on the wrench: the fastener gets {torque}, the middle of what is asked. Of the rest this wrench does only {from} to {to}.',
     'adapter-setting.open':
       'Set {setting} on the wrench, the safe end: with the hand off the grip centre the right setting for {torque} lies between that and {high}.',
     'adapter-setting.open-span':
-      'Set {setting} on the wrench ({from} to {to} for the ends), the safe end: with the hand off the grip centre the right setting for {torque}, the middle of what is asked, lies between that and {high}.',
+      'Set {from} to {to} on the wrench: with the hand off the grip centre, that keeps the fastener inside what is asked wherever the wrench trips.',
+    'adapter-setting.open-none':
+      'No setting is sure to stay inside what is asked: with the hand off the grip centre {torque} may need {setting} or {high}. Pull by the grip centre, or measure where the wrench trips.',
+    'adapter-setting.part':
+      'This wrench can do only part of what is asked: set {from} to {to} on it. The middle, {torque}, would need {setting}, outside its range.',
     'adapter-setting.beyond':
       'Do not use this wrench so: {torque} at the fastener would need {setting}, outside its range; with the adapter square (90°) the setting is the torque itself.',
     'adapter-setting.beyond-all':
@@ -47,6 +53,10 @@ export const en = {
     'hand-position.at-grip': 'The fastener gets {torque}: held where it was calibrated, the setting is the torque.',
     'hand-position.more': 'Set to {setting} and held closer in, the wrench gives {torque}: {change} more.',
     'hand-position.less': 'Set to {setting} and held farther out, the wrench gives {torque} ({change}).',
+    'hand-position.open-more':
+      'Set to {setting} and held closer in, the wrench gives {low} to {high} by where it trips (95 %), in the middle {torque}: {change} more.',
+    'hand-position.open-less':
+      'Set to {setting} and held farther out, the wrench gives {low} to {high} by where it trips (95 %), in the middle {torque} ({change}).',
     'hand-position.torque': 'What the fastener gets',
     'hand-position.change': 'Change against the setting',
     'pivot-offset.found': 'The wrench trips {pivot} behind its drive (95 %: {low} to {high}).',
@@ -78,7 +88,7 @@ export const en = {
     'lubricant.known':
       "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else {typical} in place of {torque} keeps the clamp force, by the nut factors given.",
     'lubricant.reduced':
-      "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else no more than {low} in place of {torque} is sure not to over-tighten by this; typical is {typical}.",
+      "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else no more than {low} in place of {torque}: by no source at hand does that over-tighten; typical is {typical}.",
     'lubricant.nut-factors': 'Typical nut factors, new over old',
     'lubricant.span': 'From the lowest ratio that the sources allow to the highest',
     'lubricant.same-torque': 'Change of the clamp force if the torque is left as it was (lowest to highest)',
@@ -140,6 +150,8 @@ export const en = {
     'swivel.allowed': 'Two engine manuals allow this bend without a correction',
     'swivel.not-allowed':
       'Past what two engine manuals allow without a correction: straighten it, or reach the fastener another way',
+    'extension-bar.too-thin':
+      'Do not use this bar: {torque} strains {diameter} of steel past what drive squares are tested to ({stress}); it would bend or break.',
     'extension-bar.nothing':
       'The bar takes nothing away: the fastener gets {torque} under a slow, straight pull. It twists by {twist}.',
     'extension-bar.too-weak': 'Do not use this stack for {torque}: its weakest square is tested to {rating}.',
@@ -169,7 +181,8 @@ export const en = {
     'clamp-force.too-much':
       'Do not use {torque} here: where friction is low it clamps by {high} and passes the strength of the bolt; ask the maker.',
     'bolt-torque.known': 'At most {torque}: it clamps by {clamp}, by the friction given.',
-    'bolt-torque.highest': 'At most {torque} is sure not to pass that share of strength; it clamps by {low} to {high}.',
+    'bolt-torque.highest':
+      'At most {torque}: by no source at hand does it pass that share of strength; it clamps by {low} to {high}.',
     'bolt-torque.clamp-proof': 'Clamp force at that share of the proof load',
     'bolt-torque.clamp-yield': 'Clamp force at that share of yield, twist counted, where friction is lowest',
     'bolt-torque.highest-step': 'The highest torque that cannot pass it: where friction is lowest',
@@ -292,6 +305,18 @@ export const en = {
       'From snug: the parts lie close, before the turn is counted. Where snug is not sure, the turn is not either.',
     'yield-not-checked': 'No class was given, so it was not checked whether this passes yield.',
     'no-pipe': "A pipe on the handle moves the hand past the grip and voids what the wrench's maker promises.",
+    'run-on-large':
+      'The run-on torque ({runOn}) is more than the torque itself: look at both units; a nut that runs so hard is spoilt.',
+    'friction-wide':
+      'Between the sources, friction of this state spans more than two to one: at this torque the bolt may be far looser than its share. Ask the maker, or measure torque and clamp force on this joint.',
+    'own-factor-holds-seat':
+      'A nut factor of your own holds the seat that it was measured on: the seat told here changes nothing in it.',
+    'class-of-other-system': 'This class is of the other system than the size: look at the mark on the head again.',
+    'pivot-unusual': 'A wrench of this kind trips at {low} to {high} as a rule: look at the pivot again.',
+    'floating-grip':
+      'If the grip of this beam wrench rocks on a pin, the pull is at the pin wherever the hand is, and nothing of this applies.',
+    'hard-pull': 'Nobody pulls {pull} steadily: use a longer lever or a multiplier.',
+    'points-missing': 'Not the whole scale was checked: the standard wants {shares} % of the largest setting, rising.',
     'beyond-range': 'The setting {setting} is outside the range of the wrench ({limit}).',
     'end-beyond-range':
       'Part of what is asked needs a setting outside the range of the wrench: {setting}, where it ends at {limit}. Stay inside its range.',
@@ -1009,6 +1034,10 @@ export const en = {
     'too-long': { allowed: 'at most {most} characters', hint: 'Type the value alone.' },
     'above-limit': { allowed: 'at most {limit}', hint: 'Look at the number and its unit: at most {limit} is taken.' },
     'below-limit': { allowed: 'at least {limit}', hint: 'Look at the number and its unit: at least {limit} is taken.' },
+    'pivot-and-type': {
+      allowed: 'no pivot, or 0, with a wrench that senses at the drive ({type})',
+      hint: 'Leave out the pivot or the kind of wrench: a wrench of this kind senses at its drive.',
+    },
     'hand-inside-pivot': {
       allowed: 'a hand farther from the drive than {limit}',
       hint: 'A wrench of this kind may trip as far out as {limit}: pull farther out, or measure and type its pivot.',
@@ -1020,6 +1049,10 @@ export const en = {
     'head-past-lever': {
       allowed: 'a change of less than {limit}',
       hint: 'A head cannot be shorter than the whole lever: look at the lengths.',
+    },
+    'balance-past-pull': {
+      allowed: 'about as far as the pull at most: {limit}',
+      hint: 'A wrench balances between its drive and its grip: look at both lengths and their units.',
     },
     'weight-beats-pull': {
       allowed: 'more than {weight}',
