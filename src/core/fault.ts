@@ -59,6 +59,8 @@ export const faultTells = {
   'turn-or-force': 'conflict',
   'own-factors-and-where': 'conflict',
   'not-a-unit': 'not-allowed',
+  'not-a-topic': 'not-allowed',
+  'several-topics': 'two-readings',
   'one-value-only': 'not-allowed',
   'span-reversed': 'not-allowed',
   'point-without-colon': 'not-allowed',

@@ -128,6 +128,10 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
         exact.includes(name) ? { ...shown(q), text: echoQuantity(tidy(q), style) } : shown(q)
       return Object.fromEntries(Object.entries(row).map(([name, q]) => [name, told(name, q)]))
     }
+    if ('say' in one) {
+      const standings = one.standings.map((standing) => words.standings[standing]).join(', ')
+      return { code: one.code, text: `${phrase(one.say)} (${standings})` }
+    }
     return cell(one)
   }
 

@@ -6,24 +6,11 @@ import { units } from '../core/unit.ts'
 import { STEEL_G, twistOf, twistStress } from '../mechanics/twist.ts'
 import { citations } from '../tables/citation.ts'
 import { driveTable, type SquareDrive, squareDrives, weakestDrive } from '../tables/square-drives.ts'
-import { common, type Input, length, type Options, one, torque } from './input.ts'
+import { common, type Input, length, torque } from './input.ts'
+import { drive } from './input-drive.ts'
 import { type Caution, caution, type Given, type Outcome, put, type Result, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
-
-const driveExample = { metric: '1/2', inch: '1/2' }
-
-const drive = <N extends boolean = false>(options: Options<N> = {}): Input<SquareDrive, N> => ({
-  kind: 'choice',
-  most: 1,
-  choices: squareDrives,
-  ...common(options, driveExample, { metric: squareDrives, inch: squareDrives }),
-  read: (texts, input) => {
-    const text = one(texts, input)
-    return text.ok ? parseDrive(text.value, input, squareDrives) : text
-  },
-  given: (value, input) => [{ input, value, from: 'asked' }],
-})
 
 const MOST_PARTS = 8
 

@@ -1,7 +1,7 @@
 // What an answerer hands back: results, steps, cautions and sources as facts; no word of any language.
 import type { Toward } from '../core/number-style.ts'
 import type { Quantity } from '../core/quantity.ts'
-import type { Citation } from '../tables/citation.ts'
+import type { Citation, Standing } from '../tables/citation.ts'
 import type { en } from '../words/en.ts'
 import type { QuestionName } from './index.ts'
 import type { Phrase } from './phrase.ts'
@@ -22,6 +22,12 @@ export interface QuantityResult {
 export interface WordResult {
   readonly word: WordCode
 }
+/** A statement in whole sentences, and the standing of what it is from. */
+export interface TextResult {
+  readonly code: string
+  readonly say: Phrase
+  readonly standings: readonly Standing[]
+}
 /** An ISO day. `passed`: it is past, on a day that nobody knows better than this one. */
 export interface DateResult {
   readonly date: string
@@ -36,7 +42,7 @@ export interface RowResult {
   readonly exact?: readonly string[]
 }
 
-export type Result = Cell | RowResult | { readonly rows: readonly Row[] }
+export type Result = Cell | TextResult | RowResult | { readonly rows: readonly Row[] }
 
 /** Numbers put into a formula: text and quantities in reading order. */
 export type Numbers = readonly (string | Quantity)[]

@@ -1,8 +1,11 @@
 // Every text that people read, in English. Other languages have this shape; a missing key does not compile.
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 
+import { matters } from './en-matters.ts'
+
 export const en = {
   say: {
+    ...matters.say,
     'adapter.reach': 'How far the adapters reach along the wrench, ahead of the drive (negative: back toward the hand)',
     'adapter.effective': 'The lever on which the hand really pulls the fastener',
     'adapter.factor': 'Torque at the fastener for each unit on the wrench (some manuals print the inverse)',
@@ -271,6 +274,7 @@ export const en = {
     'refused.several': 'That cannot be worked out as it stands; several inputs need another look. First: {hint}',
   },
   cautions: {
+    ...matters.cautions,
     'maker-first':
       "The maker's own figure and procedure come first; this works out what to dial for a figure you already have.",
     'critical-joint':
@@ -323,7 +327,8 @@ export const en = {
     'factor-twelve':
       'Was another unit meant? {got} asks for a setting outside the range of the wrench, {meant} would be inside.',
     'below-a-fifth': 'Below a fifth of the scale ({fifth}) nothing is promised: use a smaller wrench.',
-    'click-once': 'Pull slowly and steadily, one click: jerking or clicking twice adds torque.',
+    'click-once':
+      'Pull slowly and steadily, and stop at the click: a jerk, or pulling again and on past it, adds torque (common practice).',
     'which-fitting':
       'This takes the lever as measured to the centre of the head that the wrench was calibrated with. If it was measured with the other head on, say so.',
     'steady-pull': 'Pull toward you, feet set, ready for the fastener to give way.',
@@ -402,6 +407,7 @@ export const en = {
     'wound-up': 'it had been left wound up',
   },
   questions: {
+    ...matters.questions,
     'adapter-setting': 'What to dial with an adapter on',
     'adapter-reading': 'What the fastener got through an adapter',
     'hand-position': 'What holding the wrench elsewhere does',
@@ -427,6 +433,7 @@ export const en = {
     compare: 'Compare two sets of readings',
   },
   topics: {
+    ...matters.topics,
     adapter: 'Crowfoot, offset adapter, chained spanner: what to dial, or what was reached',
     hand: 'Where the wrench is held, where it trips, how hard to pull',
     head: 'The head: interchangeable ones longer or shorter than the calibrated one, hinged ones tilted',
@@ -460,6 +467,7 @@ export const en = {
     compare: 'two sets of readings: do they differ, and does it matter',
   },
   inputs: {
+    ...matters.inputs,
     torque: {
       label: 'Torque',
       ask: 'the torque that the fastener must get',
@@ -810,6 +818,7 @@ export const en = {
     find: { label: 'Find', ask: 'what to find', measure: '' },
   },
   results: {
+    ...matters.results,
     setting: 'Setting',
     factor: 'Torque ÷ setting',
     'effective-lever': 'Effective lever',
@@ -864,6 +873,7 @@ export const en = {
     number: 'a plain number',
   },
   faults: {
+    ...matters.faults,
     'unit-missing': { allowed: '{kind}: {units}', hint: 'Say the unit: type {options}.' },
     'unit-unknown': { allowed: '{kind}: {units}', hint: 'That unit is not known here: type {options}.' },
     'adapters-unparted': {
