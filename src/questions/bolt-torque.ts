@@ -26,6 +26,7 @@ import {
 import { caution, type Given, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
+import { splitOf } from './torque-split.ts'
 
 const inputs = {
   size: size({ needed: true }),
@@ -73,6 +74,7 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
     high: fromSi(most, force),
   }
   const known = whole.low === whole.high
+  const split = splitOf(given)
   const withSeat = seatOf(given) !== undefined && (!byNutFactor || share.of === 'yield')
   const shareText = `${share.percent.value} % ${share.of === 'proof' ? 'S_p' : 'R_p'}`
   const assumed: Given[] = given.share
@@ -88,6 +90,7 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
       'highest-torque': result(lead),
       torque: result(middle, lead.value, middle.value),
       'clamp-force': result(clamp.typical, clamp.low.value, clamp.high.value),
+      ...split.results,
     },
     steps: [
       step(
@@ -113,6 +116,7 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
             ),
           ]),
       step(phrase('bolt-torque.floor'), 'F = T/Λ_high', put`${lead} / ${fromSi(whole.high, units.mm)}`, clamp.low),
+      ...split.steps,
     ],
     cautions: [
       caution('which-condition'),
@@ -137,7 +141,7 @@ const checkShare = (given: Partial<Asked>): Fault[] => {
 export const boltTorque = defineQuestion({
   name: 'bolt-torque',
   inputs,
-  results: ['highest-torque', 'torque', 'clamp-force'],
+  results: ['highest-torque', 'torque', 'clamp-force', 'torque-split'],
   oneOf: frictionGroups,
   alsoNeeded: jointNeeds,
   check: (given) => [...checkJoint(given), ...checkShare(given)],
