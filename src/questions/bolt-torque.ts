@@ -27,6 +27,7 @@ import {
 import { bounded, caution, type Given, type Outcome, put, result, step } from './outcome.ts'
 import { atMost, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
+import { splitOf } from './torque-split.ts'
 
 const inputs = {
   size: size({ needed: true }),
@@ -74,6 +75,7 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
     high: fromSi(most, force),
   }
   const known = whole.low === whole.high
+  const split = splitOf(given)
   const withSeat = seatOf(given) !== undefined && (!byNutFactor || share.of === 'yield')
   const shareText = `${share.percent.value} % ${share.of === 'proof' ? 'S_p' : 'R_p'}`
   const assumed: Given[] = given.share
@@ -89,6 +91,7 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
       'highest-torque': bounded(result(lead), 'down'),
       torque: bounded(result(middle, lead.value, middle.value), 'down'),
       'clamp-force': result(clamp.typical, clamp.low.value, clamp.high.value),
+      ...split.results,
     },
     steps: [
       step(
@@ -114,6 +117,7 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
             ),
           ]),
       step(phrase('bolt-torque.floor'), 'F = T/Λ_high', put`${lead} / ${fromSi(whole.high, units.mm)}`, clamp.low),
+      ...split.steps,
     ],
     cautions: [
       caution('which-condition'),
@@ -138,7 +142,7 @@ const checkShare = (given: Partial<Asked>): Fault[] => {
 export const boltTorque = defineQuestion({
   name: 'bolt-torque',
   inputs,
-  results: ['highest-torque', 'torque', 'clamp-force'],
+  results: ['highest-torque', 'torque', 'clamp-force', 'torque-split'],
   oneOf: frictionGroups,
   alsoNeeded: jointNeeds,
   check: (given) => [...checkJoint(given), ...checkShare(given)],

@@ -46,6 +46,9 @@ interface Asked {
   readonly sensing?: Sensing | undefined
 }
 
+/** Where the arm stands among the steps, for the figure. */
+export const armStep = 0
+
 const ends = (values: readonly number[]) => ({ low: Math.min(...values), high: Math.max(...values) })
 
 const answerFlexHead = (given: Asked, { of }: ResultUnits): Outcome => {

@@ -21,6 +21,7 @@ import {
   type Place,
   places,
   seatWanted,
+  splitResults,
   twoFrictions,
 } from './lubricant-places.ts'
 import { caution, type Given, type Outcome, put, result, type Step, step } from './outcome.ts'
@@ -169,6 +170,7 @@ const answerLubricant = (given: LubricantAsked, { of }: ResultUnits): Outcome =>
     results: {
       'reduced-torque': result(reduced(ratio.typical), reduced(ratio.low).value, reduced(ratio.high).value),
       'clamp-change': result(percentOf(change.typical), change.low * 100, change.high * 100),
+      ...(places_ ? splitResults(given) : {}),
     },
     steps: places_
       ? frictionSteps(given, places_, ratio, change, reduced)
@@ -196,7 +198,7 @@ const checkPlaces = (given: Partial<LubricantAsked>): Fault[] => {
 export const lubricant = defineQuestion({
   name: 'lubricant',
   inputs,
-  results: ['reduced-torque', 'clamp-change'],
+  results: ['reduced-torque', 'clamp-change', 'split-before', 'split-after'],
   alsoNeeded: (given) => [...(given.where && !given.size ? (['size'] as const) : []), ...seatWanted(given)],
   check: checkPlaces,
   answer: answerLubricant,

@@ -34,6 +34,8 @@ const sheetFor = (desk: Desk, request: FastifyRequest, reply: FastifyReply, fall
   const figure = figureOf(answer, languageFor(locale, desk.locale).words, theme)
   if (figure) return figure
   if (answer.status === 'refused') sendProblem(reply, refusedProblem(answer))
+  else if (answer.status === 'answered')
+    sendProblem(reply, problem('no-figure', 'This answer holds nothing that a figure could show.'))
   else sendProblem(reply, { ...problem('not-answered', answer.headline), missing: answer.missing })
   return undefined
 }
