@@ -4,6 +4,7 @@ import { bench } from './bench.ts'
 import { bolt } from './bolt.ts'
 import { check } from './check.ts'
 import { convert } from './convert.ts'
+import { doesItMatter } from './does-it-matter.ts'
 import { extension } from './extension.ts'
 import { hand } from './hand.ts'
 import { head } from './head.ts'
@@ -24,4 +25,5 @@ export const topics: readonly Topic[] = [
   check,
   bench,
   convert,
+  doesItMatter,
 ]

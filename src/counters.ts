@@ -4,6 +4,7 @@ import type { Asked } from './desk/desk.ts'
 
 export const chatEvents = [
   'answered',
+  'offered',
   'refused-busy',
   'twice',
   'too-old',

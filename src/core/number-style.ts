@@ -29,10 +29,31 @@ const rounded = (value: number, figures: number): string => {
   return shortest.includes('e') ? expand(shortest) : shortest === '-0' ? '0' : shortest
 }
 
+/** Which way a number that is a bound is rounded: "at most" never up, "at least" never down. */
+export type Toward = 'down' | 'up'
+
+// One step of the last figure shown, toward the side where the bound still holds.
+const roundedToward = (value: number, figures: number, toward: Toward): string => {
+  const nearest = Number(value.toPrecision(figures))
+  const slack = Math.abs(value) * 1e-12
+  if (toward === 'down' ? nearest <= value + slack : nearest >= value - slack) return rounded(value, figures)
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - figures + 1)
+  return rounded(nearest + (toward === 'down' ? -step : step), figures)
+}
+
 /** A number rounded for people: 78.3, 144.7, 0.0123, 2350. Throws (a bug) on what is not finite. */
-export const showNumber = (value: number, style: NumberStyle = pointStyle): string => {
+export const showNumber = (value: number, style: NumberStyle = pointStyle, toward?: Toward): string => {
   if (!Number.isFinite(value)) throw new Error('bug: a number that is not finite was about to be shown')
-  return rounded(value, figuresOf(value)).replace('.', style.decimal)
+  const text = toward ? roundedToward(value, figuresOf(value), toward) : rounded(value, figuresOf(value))
+  return text.replace('.', style.decimal)
+}
+
+const WORKING_FIGURES = 5
+
+/** A number inside a formula: figures enough that the printed arithmetic gives the printed result. */
+export const workNumber = (value: number, style: NumberStyle = pointStyle): string => {
+  if (!Number.isFinite(value)) throw new Error('bug: a number that is not finite was about to be shown')
+  return rounded(value, WORKING_FIGURES).replace('.', style.decimal)
 }
 
 /** A number to as many figures as it was typed with (at most 12): for echoing what went in. */

@@ -5,9 +5,10 @@ import { LONGEST_QUANTITY, parseQuantity, type Wanted, withUnit } from './parse-
 import type { Quantity, Target } from './quantity.ts'
 import { units } from './unit.ts'
 
-// A torque, so at least a letter of its unit, followed by a turn is two stages of one procedure; no lever changes the turn.
+// A torque, so at least a letter of its unit, and anywhere behind it a turn: two stages of one procedure; no lever changes the
+// turn. No torque has a degree mark of its own, and nobody adds a bare 90 to one but for degrees.
 const angleStage =
-  /\p{L}.{0,24}?(?:\d|[¼½¾⅓⅔⅙⅛]|quarter|half)(?:\s{0,3}(?:of\s{1,3})?an?)?[\s-]{0,3}(?:°|º|˚|deg|turn)/iu
+  /\p{L}.*(?:°|º|˚|deg|grad|turn|drehung|\bflats?\b)|\d\s?\p{L}.*\+\s{0,3}(?:30|45|60|90|120|180|270)\s*$/iu
 
 const spanMarks = /\s{0,3}(±|\+\s?\/\s?[-−–]|\+[-−–]|–|—|−|‐|‑|‒|-|…|\.\.\.?|\bto\b|\bbis\b)\s{0,3}/gi
 

@@ -1,5 +1,13 @@
 // A quantity as people see it: number, a space, canonical symbol. Rounding is number-style.ts's and nobody else's.
-import { echoNumber, type NumberStyle, pointStyle, showNumber, writeNumber } from './number-style.ts'
+import {
+  echoNumber,
+  type NumberStyle,
+  pointStyle,
+  showNumber,
+  type Toward,
+  workNumber,
+  writeNumber,
+} from './number-style.ts'
 import type { Quantity } from './quantity.ts'
 import { type Unit, units } from './unit.ts'
 
@@ -9,8 +17,12 @@ const join = (number: string, unit: Unit): string => {
 }
 
 /** Rounded for people: `78.3 N·m`, `45°`, `4 %`, `1.143`. */
-export const showQuantity = (q: Quantity, style: NumberStyle = pointStyle): string =>
-  join(showNumber(q.value, style), q.unit)
+export const showQuantity = (q: Quantity, style: NumberStyle = pointStyle, toward?: Toward): string =>
+  join(showNumber(q.value, style, toward), q.unit)
+
+/** Inside a formula, to more figures than a result: `0.73756`. */
+export const workQuantity = (q: Quantity, style: NumberStyle = pointStyle): string =>
+  join(workNumber(q.value, style), q.unit)
 
 /** As it was typed, in canonical spelling: `101.25 N·m`. */
 export const echoQuantity = (q: Quantity, style: NumberStyle = pointStyle): string =>

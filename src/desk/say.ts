@@ -1,8 +1,8 @@
 // Facts to words: the Answer document in the asker's language. The only place where phrases meet the words.
 import type { FactValue, Fault } from '../core/fault.ts'
-import { showNumber } from '../core/number-style.ts'
+import { showNumber, type Toward } from '../core/number-style.ts'
 import { inUnit, type Quantity, quantity, tidy } from '../core/quantity.ts'
-import { echoQuantity, showQuantity } from '../core/quantity-text.ts'
+import { echoQuantity, showQuantity, workQuantity } from '../core/quantity-text.ts'
 import { echoReadings } from '../core/readings-text.ts'
 import { type Unit, units } from '../core/unit.ts'
 import type { Answer, ShownFault, ShownGiven, ShownQuantity, ShownResult } from '../questions/answer.ts'
@@ -48,6 +48,14 @@ const others = new Map<Unit, readonly Unit[]>([
 
 const MOST_TYPED_DIGITS = 6
 
+/** Which way the ends of a span are rounded: a value that is a bound is its own end, a window has two. */
+const ends: Readonly<Record<Toward | 'window' | 'none', readonly [Toward | undefined, Toward | undefined]>> = {
+  none: [undefined, undefined],
+  down: ['down', undefined],
+  up: [undefined, 'up'],
+  window: ['up', 'down'],
+}
+
 export interface Sayer {
   readonly phrase: (phrase: Phrase) => string
   readonly results: (results: Outcome['results']) => Answer['results']
@@ -63,14 +71,15 @@ export interface Sayer {
 export const sayerFor = ({ words, style, locale }: Language): Sayer => {
   const days = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' })
   const showDay = (iso: string): string => days.format(new Date(`${iso}T00:00:00Z`))
-  const show = (q: Quantity): string => showQuantity(q, style)
+  const show = (q: Quantity, toward?: Toward): string => showQuantity(q, style, toward)
 
-  const shown = (q: Quantity): { value: number; unit: string; text: string } => ({
+  const shown = (q: Quantity, toward?: Toward): { value: number; unit: string; text: string } => ({
     value: q.value,
     unit: q.unit.symbol,
-    text: show(q),
+    text: show(q, toward),
   })
-  const also = (q: Quantity) => (others.get(q.unit) ?? []).map((unit) => shown(inUnit(q, unit)))
+  const also = (q: Quantity, toward?: Toward) =>
+    (others.get(q.unit) ?? []).map((unit) => shown(inUnit(q, unit), toward))
 
   const list = (texts: readonly string[]): string => {
     if (texts.length < 2) return texts[0] ?? ''
@@ -81,6 +90,7 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
     if (typeof value === 'string') return value
     if ('echo' in value) return echoQuantity(value.echo, style)
     if ('date' in value) return showDay(value.date)
+    if ('bound' in value) return show(value.bound, value.toward)
     return 'key' in value ? phrase(value) : show(value)
   }
 
@@ -88,17 +98,18 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
     render(words.say[key], (place) => (params[place] === undefined ? undefined : param(params[place])))
 
   // Ends that are shown alike are one value, not a span.
-  const span = (unit: Unit, low: number, high: number): string => {
-    const highest = show(quantity(high, unit))
-    const lowest = showNumber(low, style)
-    return show(quantity(low, unit)) === highest ? highest : `${lowest} ${words.faces.to} ${highest}`
+  const span = (unit: Unit, low: number, high: number, bound?: Toward | 'window'): string => {
+    const [atLow, atHigh] = ends[bound ?? 'none']
+    const highest = show(quantity(high, unit), atHigh)
+    const lowest = showNumber(low, style, atLow)
+    return show(quantity(low, unit), atLow) === highest ? highest : `${lowest} ${words.faces.to} ${highest}`
   }
 
-  const quantityResult = ({ quantity: q, low, high }: QuantityResult): ShownQuantity => ({
-    ...shown(q),
+  const quantityResult = ({ quantity: q, low, high, bound }: QuantityResult): ShownQuantity => ({
+    ...shown(q, bound === 'window' ? undefined : bound),
     ...(low === undefined || high === undefined ? {} : { low, high }),
-    ...(low === undefined || high === undefined || low === high ? {} : { span: span(q.unit, low, high) }),
-    also: also(q),
+    ...(low === undefined || high === undefined || low === high ? {} : { span: span(q.unit, low, high, bound) }),
+    also: also(q, bound === 'window' ? undefined : bound),
   })
 
   const cell = (one: Cell) => {
@@ -116,6 +127,10 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
       const told = (name: string, q: Quantity) =>
         exact.includes(name) ? { ...shown(q), text: echoQuantity(tidy(q), style) } : shown(q)
       return Object.fromEntries(Object.entries(row).map(([name, q]) => [name, told(name, q)]))
+    }
+    if ('say' in one) {
+      const standings = one.standings.map((standing) => words.standings[standing]).join(', ')
+      return { code: one.code, text: `${phrase(one.say)} (${standings})` }
     }
     return cell(one)
   }
@@ -160,7 +175,7 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
   }
 
   const numbers = (pieces: Numbers): string =>
-    pieces.map((piece) => (typeof piece === 'string' ? piece : show(piece))).join('')
+    pieces.map((piece) => (typeof piece === 'string' ? piece : workQuantity(piece, style))).join('')
 
   const fact = (value: FactValue): string => {
     if (typeof value === 'string') return value

@@ -1,5 +1,5 @@
 // Readings as dots along a line: those that would cover each other move to lanes beside it, so that each is seen.
-import { circle, element, type Point } from './svg.ts'
+import { circle, lozenge, type Point } from './svg.ts'
 
 /** 0, 1, −1, 2, −2 … */
 const laneAt = (n: number): number => (n % 2 === 1 ? (n + 1) / 2 : 0 - n / 2)
@@ -23,15 +23,4 @@ export const lanesOf = (xs: readonly number[], apart: number, lanes: number): nu
 export const dot = (at: Point, r: number): string => circle(at, r, { class: 'nut', 'fill-opacity': 0.8 })
 
 /** One that is not: another shape too, for those who do not see the colour. */
-export const diamond = ({ x, y }: Point, r: number): string =>
-  element('polygon', {
-    points: [
-      [x, y - r],
-      [x + r, y],
-      [x, y + r],
-      [x - r, y],
-    ]
-      .map(([px = 0, py = 0]) => `${px.toFixed(1)},${py.toFixed(1)}`)
-      .join(' '),
-    class: 'warn',
-  })
+export const diamond = (at: Point, r: number): string => lozenge(at, r, { class: 'warn' })

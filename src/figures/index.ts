@@ -3,11 +3,14 @@ import type { Answer } from '../questions/answer.ts'
 import type { Words } from '../words/index.ts'
 import { wrenchCheck } from './check-view.ts'
 import { type Drawer, type Figure, type FigureWords, say } from './drawer.ts'
+import { flexHead } from './flex-view.ts'
 import { type Heading, headingHeight, sheet } from './frame.ts'
+import { boltTorque, clampForce, lubricant } from './joint-view.ts'
 import { drawLever, type LeverDrawing } from './lever-view.ts'
 import { chainOf, givenOf, hasCaution, metres, resultOf } from './reading.ts'
 import { compare } from './samples-view.ts'
 import { drawScale } from './scale-view.ts'
+import { swivel } from './swivel-view.ts'
 import type { Theme } from './theme.ts'
 
 export type { Figure } from './drawer.ts'
@@ -228,6 +231,11 @@ const drawers: Readonly<Record<string, Drawer>> = {
   'scale-plan': scalePlan,
   'wrench-check': wrenchCheck,
   compare,
+  'flex-head': flexHead,
+  swivel,
+  'clamp-force': clampForce,
+  'bolt-torque': boltTorque,
+  lubricant,
 }
 
 /** The questions that have a figure. */

@@ -50,6 +50,34 @@ export const arrow = (from: Point, to: Point, head: number, attributes: Attribut
   return shaft + tip
 }
 
+const polygon = (corners: readonly Point[], attributes: Attributes): string =>
+  element('polygon', { points: corners.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' '), ...attributes })
+
+/** A straight piece of a width between two points, with square ends. */
+export const beam = (from: Point, to: Point, width: number, attributes: Attributes): string => {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1
+  const [nx, ny] = [(-(to.y - from.y) / length) * (width / 2), ((to.x - from.x) / length) * (width / 2)]
+  const corners = [
+    { x: from.x + nx, y: from.y + ny },
+    { x: to.x + nx, y: to.y + ny },
+    { x: to.x - nx, y: to.y - ny },
+    { x: from.x - nx, y: from.y - ny },
+  ]
+  return polygon(corners, attributes)
+}
+
+/** Four corners around a point, standing on one. */
+export const lozenge = ({ x, y }: Point, r: number, attributes: Attributes): string =>
+  polygon(
+    [
+      { x, y: y - r },
+      { x: x + r, y },
+      { x, y: y + r },
+      { x: x - r, y },
+    ],
+    attributes,
+  )
+
 /** Six corners around a point. */
 export const hexagon = (at: Point, r: number, attributes: Attributes): string => {
   const corners = [0, 60, 120, 180, 240, 300].map((degrees) => {

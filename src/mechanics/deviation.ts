@@ -9,7 +9,11 @@
 // Example    S = 100 N·m, X_r = 104 N·m: a = −3.846 %. Window for 4 %: 96.15 … 104.17 N·m.
 
 /** Deviation [%] of an indicated value from its reference. */
-export const deviation = (indicated: number, reference: number): number => ((indicated - reference) / reference) * 100
+export const deviation = (indicated: number, reference: number): number => {
+  const off = ((indicated - reference) / reference) * 100
+  // What conversion between units leaves is no deviation.
+  return Math.abs(off) < 1e-9 ? 0 : off
+}
 
 /** The references [same unit as S] between which the deviation is within ±l. */
 export const referenceWindow = (S: number, l: number): { low: number; high: number } => ({

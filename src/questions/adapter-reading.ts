@@ -24,7 +24,7 @@ import {
   writeReach,
 } from './reach.ts'
 import { reachCautions } from './reach-cautions.ts'
-import { assumptions, checkDoubt, doubtOf, doubtStep } from './reach-doubt.ts'
+import { assumptions, checkDoubt, doubtOf, doubtStep, pivotTaken, spanOf } from './reach-doubt.ts'
 
 const inputs = {
   reading: torque({ needed: true }),
@@ -46,15 +46,14 @@ const answerAdapterReading = (given: Asked, { of, system }: ResultUnits): Outcom
   const unit = of('torque')
   const range = pivotOf(given)
   const away = handAway(given)
-  // Nothing known of the pivot: the drive itself, as the books take it. Its kind known: the middle of what is usual, as
-  // hand-position takes it. Either way the ends widen the band.
-  const p = given.pivot || given['wrench-type'] ? (range.low + range.high) / 2 : 0
+  const p = pivotTaken(given)
   const S = si(given.reading)
   const torque = fromSi(torqueAt(S, leverOf(given, p)), unit)
   const doubt = doubtOf(given, p, system)
   const reached = (away ? [range.low, range.high] : [p]).map((at) => torqueAt(S, leverOf(given, at)) / unit.factor)
-  const low = Math.min(...reached) * (1 - doubt.band)
-  const high = Math.max(...reached) * (1 + doubt.band)
+  const span = spanOf(given, S, system)
+  const low = span.low / unit.factor
+  const high = span.high / unit.factor
   const lever = leverOf(given, p)
   const ratio = quantity(factor(lever), units['1'])
   const steps: Step[] = [

@@ -3,7 +3,7 @@ import { type Fault, fault } from '../core/fault.ts'
 import { fromSi, type Quantity, quantity, si, type Target, tidy } from '../core/quantity.ts'
 import { echoQuantity, writeQuantity } from '../core/quantity-text.ts'
 import { units } from '../core/unit.ts'
-import { effectiveLever, factor, settingFor, torqueAt } from '../mechanics/lever.ts'
+import { effectiveLever, factor, settingFor } from '../mechanics/lever.ts'
 import { wrenchTypes } from '../mechanics/pivot-range.ts'
 import { citations } from '../tables/citation.ts'
 import { directions, marks, type SettingAsked } from './adapter-setting-rows.ts'
@@ -15,8 +15,8 @@ import { type Caution, caution, type Outcome, put, type Related, result, type St
 import { type Phrase, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 import { checkReach, firstOf, handAway, leverOf, pivotOf, reachSteps, writeAdapter, writeReach } from './reach.ts'
-import { endCautions, rangeCautions, reachCautions } from './reach-cautions.ts'
-import { assumptions, checkDoubt, doubtOf, doubtStep, toleranceOf } from './reach-doubt.ts'
+import { endCautions, partInRange, rangeCautions, reachCautions } from './reach-cautions.ts'
+import { assumptions, checkDoubt, doubtOf, doubtStep, spanOf, toleranceOf } from './reach-doubt.ts'
 
 const inputs = {
   torque: targetTorque({ needed: true }),
@@ -96,6 +96,8 @@ const headline = (
 ): Phrase => {
   const torque = given.torque
   if (cautions.some(({ code }) => code === 'beyond-range')) {
+    const part = ends && partInRange(ends, given)
+    if (part) return phrase('adapter-setting.part', { ...part, setting, torque })
     // Square, the setting is the torque: a way out only where the torque itself lies in the range and the hand at the grip.
     const square =
       !handAway(given) &&
@@ -103,8 +105,13 @@ const headline = (
     return phrase(square ? 'adapter-setting.beyond' : 'adapter-setting.beyond-all', { setting, torque })
   }
   if (open && ends)
-    return phrase('adapter-setting.open-span', { setting, from: ends.low, to: ends.high, high: open, torque })
+    return si(ends.low) <= si(ends.high)
+      ? phrase('adapter-setting.open-span', { from: ends.low, to: ends.high })
+      : phrase('adapter-setting.open-none', { setting, high: open, torque })
   if (open) return phrase('adapter-setting.open', { setting, high: open, torque })
+  const part = ends && partInRange(ends, given)
+  if (ends && part && (part.from !== ends.low || part.to !== ends.high))
+    return phrase('adapter-setting.span-part', { setting, ...part, torque })
   if (ends) return phrase('adapter-setting.span', { setting, low: ends.low, high: ends.high, torque })
   const straight = Math.abs(setting.value - torque.value) < Math.abs(torque.value) * 1e-12
   return straight ? phrase('adapter-setting.same', { setting }) : phrase('adapter-setting.set', { setting, torque })
@@ -152,25 +159,27 @@ const insideStep = (given: SettingAsked, low: number, high: number): Step[] => {
 const answerAdapterSetting = (given: SettingAsked, { of, system }: ResultUnits): Outcome => {
   const T = si(given.torque)
   const unit = of('torque')
-  const { p, S, highest, open, range } = settings(given, T)
+  const { p, S, highest, open } = settings(given, T)
   const setting = fromSi(S, unit)
   const span = given.torque.low !== undefined && given.torque.high !== undefined
+  // The ends that keep the fastener inside wherever the wrench trips: its low end at the pivot that gives the least torque,
+  // its high end at the one that gives the most. Where these cross, no setting is sure.
   const ends = span
     ? {
-        low: quantity((setting.value * (given.torque.low ?? 0)) / given.torque.value, unit),
-        high: quantity((setting.value * (given.torque.high ?? 0)) / given.torque.value, unit),
+        low: fromSi(highest * ((given.torque.low ?? 0) / given.torque.value), unit),
+        high: fromSi(S * ((given.torque.high ?? 0) / given.torque.value), unit),
       }
     : undefined
   const other = open ? fromSi(highest, unit) : undefined
   const doubt = doubtOf(given, p, system)
-  // What the fastener may get at this setting: over both ends of an unknown pivot, each with its band.
-  const reached = [p, range.low, range.high].map((at) => torqueAt(S, leverOf(given, handAway(given) ? at : p)))
-  const low = (Math.min(...reached) * (1 - doubt.band)) / given.torque.unit.factor
-  const high = (Math.max(...reached) * (1 + doubt.band)) / given.torque.unit.factor
+  const reached = spanOf(given, S, system)
+  const low = reached.low / given.torque.unit.factor
+  const high = reached.high / given.torque.unit.factor
   const rows = directions(given, T, p, unit)
   const ranged = rangeCautions(setting, given.torque, given.least, given.most)
+  const reaches = { low: ends?.low ?? setting, high: ends?.high ?? other ?? setting }
   const cautions = [
-    ...(ends && ranged.every(({ code }) => code !== 'beyond-range') ? endCautions(ends, given) : []),
+    ...(ranged.every(({ code }) => code !== 'beyond-range') ? endCautions(reaches, given) : []),
     ...ranged,
     ...reachCautions(given),
   ]
@@ -179,9 +188,10 @@ const answerAdapterSetting = (given: SettingAsked, { of, system }: ResultUnits):
     headline: headline(given, setting, ends, other, cautions),
     assumed: assumptions(given, system, true),
     results: {
-      setting: ends
-        ? result(setting, ends.low.value, ends.high.value)
-        : result(setting, other ? setting.value : undefined, other?.value),
+      setting:
+        ends && ends.low.value <= ends.high.value
+          ? result(setting, ends.low.value, ends.high.value)
+          : result(setting, other ? setting.value : undefined, other?.value),
       factor: result(quantity(factor(lever), units['1'])),
       'effective-lever': result(fromSi(effectiveLever(lever), of('length'))),
       torque: result(quantity(given.torque.value, given.torque.unit), low, high),

@@ -17,15 +17,17 @@ import {
   frictionGroups,
   type Joint,
   jointAssumed,
+  jointCautions,
   jointNeeds,
   jointSources,
   leversOf,
   seatOf,
   threadOf,
 } from './joint.ts'
-import { caution, type Given, type Outcome, put, result, step } from './outcome.ts'
-import { phrase } from './phrase.ts'
+import { bounded, caution, type Given, type Outcome, put, result, step } from './outcome.ts'
+import { atMost, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
+import { splitOf } from './torque-split.ts'
 
 const inputs = {
   size: size({ needed: true }),
@@ -73,6 +75,7 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
     high: fromSi(most, force),
   }
   const known = whole.low === whole.high
+  const split = splitOf(given)
   const withSeat = seatOf(given) !== undefined && (!byNutFactor || share.of === 'yield')
   const shareText = `${share.percent.value} % ${share.of === 'proof' ? 'S_p' : 'R_p'}`
   const assumed: Given[] = given.share
@@ -81,13 +84,14 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
   const stress = fromSi(share.of === 'proof' ? (row.proof as number) : row.yield, units.MPa)
   return {
     headline: known
-      ? phrase('bolt-torque.known', { torque: lead, clamp: clamp.high })
-      : phrase('bolt-torque.highest', { torque: lead, low: clamp.low, high: clamp.high }),
+      ? phrase('bolt-torque.known', { torque: atMost(lead), clamp: clamp.high })
+      : phrase('bolt-torque.highest', { torque: atMost(lead), low: clamp.low, high: clamp.high }),
     assumed: [...assumed, ...jointAssumed(given, withSeat)],
     results: {
-      'highest-torque': result(lead),
-      torque: result(middle, lead.value, middle.value),
+      'highest-torque': bounded(result(lead), 'down'),
+      torque: bounded(result(middle, lead.value, middle.value), 'down'),
       'clamp-force': result(clamp.typical, clamp.low.value, clamp.high.value),
+      ...split.results,
     },
     steps: [
       step(
@@ -113,11 +117,12 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
             ),
           ]),
       step(phrase('bolt-torque.floor'), 'F = T/Λ_high', put`${lead} / ${fromSi(whole.high, units.mm)}`, clamp.low),
+      ...split.steps,
     ],
     cautions: [
       caution('which-condition'),
       caution('estimate-only'),
-      ...(given.class.startsWith('A') || given.condition === 'stainless-dry' ? [caution('galling')] : []),
+      ...jointCautions(given),
       caution('yield-fastener'),
       caution('critical-joint'),
     ],
@@ -137,7 +142,7 @@ const checkShare = (given: Partial<Asked>): Fault[] => {
 export const boltTorque = defineQuestion({
   name: 'bolt-torque',
   inputs,
-  results: ['highest-torque', 'torque', 'clamp-force'],
+  results: ['highest-torque', 'torque', 'clamp-force', 'torque-split'],
   oneOf: frictionGroups,
   alsoNeeded: jointNeeds,
   check: (given) => [...checkJoint(given), ...checkShare(given)],

@@ -4,7 +4,7 @@ import type { Point } from '../core/parse-points.ts'
 import { type Quantity, quantity, si } from '../core/quantity.ts'
 import { units } from '../core/unit.ts'
 import { classesOf, type IsoClass, type IsoType, limitOf } from '../mechanics/check-verdict.ts'
-import { standardLimit } from '../mechanics/deviation.ts'
+import { deviation, standardLimit } from '../mechanics/deviation.ts'
 import { put, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 
@@ -45,6 +45,17 @@ export const limitFor = ({ points, 'iso-type': type, 'iso-class': isoClass, most
   return { limit, step: step(say, 'l = 6 % ≤ 10 N·m < 4 %', put`${largest}`, limit) }
 }
 
+// Checked up to 10 N·m only, the tool may be a small one (6 %) or the low part of a larger one (4 %): that matters where a
+// reading lies between the two limits.
+const settledWithoutMost = (points: readonly Point[]): boolean => {
+  const [loose, strict] = [standardLimit(0) * 100, standardLimit(Number.POSITIVE_INFINITY) * 100]
+  if (standardLimit(si(highestOf(points))) * 100 === strict) return true
+  const off = points.flatMap(({ setting, readings }) =>
+    readings.map((reading) => Math.abs(deviation(si(setting), si(reading)))),
+  )
+  return !off.some((one) => one > strict * (1 - 1e-12) && one <= loose * (1 + 1e-12))
+}
+
 /** What the class needs besides: its kind, and the largest torque where the points alone leave the limit open. */
 export const neededForLimit = ({
   points,
@@ -53,7 +64,8 @@ export const neededForLimit = ({
   most,
   tolerance,
 }: Partial<HeldTo>): ReadonlyArray<'iso-type' | 'most'> => {
-  if (tolerance || !isoClass) return []
+  if (tolerance) return []
+  if (!isoClass) return most || !points || settledWithoutMost(points) ? [] : ['most']
   if (!type) return ['iso-type']
   if (most || !points) return []
   // A tool checked at 25 N·m goes above 10 N·m for sure; one checked at 8 N·m may or may not.

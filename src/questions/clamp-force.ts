@@ -4,7 +4,6 @@ import type { Size } from '../core/parse-size.ts'
 import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
 import { units } from '../core/unit.ts'
 import { plainShare, yieldShare } from '../mechanics/strength.ts'
-import { torqueShares } from '../mechanics/torque-split.ts'
 import { citations } from '../tables/citation.ts'
 import { torque } from './input.ts'
 import { classInput, conditionInput, frictionInput, nutFactorInput, seatInput } from './input-joint.ts'
@@ -15,17 +14,18 @@ import {
   frictionGroups,
   type Joint,
   jointAssumed,
+  jointCautions,
   jointNeeds,
   jointSources,
   leversOf,
   seatOf,
-  seatRadiusOf,
   threadOf,
 } from './joint.ts'
 import { type Caution, caution, type Outcome, put, type Result, result, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 import { percentOf } from './reach-doubt.ts'
+import { splitOf } from './torque-split.ts'
 
 const inputs = {
   size: size({ needed: true }),
@@ -106,6 +106,7 @@ const answerClampForce = (given: Asked, resultUnits: ResultUnits): Outcome => {
   const high = fromSi(F.high, unit)
   const strength = strengthResults(given, F)
   const withSeat = seatOf(given) !== undefined && (!byNutFactor || given.class !== undefined)
+  const split = splitOf(given)
   const steps: Step[] = byNutFactor
     ? [
         step(
@@ -123,21 +124,6 @@ const answerClampForce = (given: Asked, resultUnits: ResultUnits): Outcome => {
           clamp,
         ),
       ]
-  if (!byNutFactor && given['mu-threads'] && given['mu-seat']) {
-    const shares = torqueShares(
-      thread,
-      { thread: given['mu-threads'].value, seat: given['mu-seat'].value },
-      seatRadiusOf(given),
-    )
-    steps.push(
-      step(
-        phrase('bolt.split'),
-        'P/2π : thread : seat',
-        put`${percentOf(shares.pitch)} : ${percentOf(shares.thread)} : ${percentOf(shares.seat)}`,
-        percentOf(shares.pitch),
-      ),
-    )
-  }
   const spread: Step[] =
     whole.low === whole.high
       ? []
@@ -146,7 +132,7 @@ const answerClampForce = (given: Asked, resultUnits: ResultUnits): Outcome => {
     ...(strength.over ? [caution('past-strength')] : []),
     caution('which-condition'),
     caution('estimate-only'),
-    ...(given.class?.startsWith('A') || given.condition === 'stainless-dry' ? [caution('galling')] : []),
+    ...jointCautions(given),
     caution('yield-fastener'),
     caution('critical-joint'),
   ]
@@ -158,8 +144,8 @@ const answerClampForce = (given: Asked, resultUnits: ResultUnits): Outcome => {
         ? phrase('clamp-force.known', { torque: given.torque, clamp })
         : phrase('clamp-force.span', params),
     assumed: jointAssumed(given, withSeat),
-    results: { 'clamp-force': result(clamp, low.value, high.value), ...strength.results },
-    steps: [...steps, ...spread, ...strength.steps],
+    results: { 'clamp-force': result(clamp, low.value, high.value), ...strength.results, ...split.results },
+    steps: [...steps, ...split.steps, ...spread, ...strength.steps],
     cautions,
     pointers: ['torque-figure', 'lubricant-maker'],
     sources: [...jointSources(given, withSeat), ...(given.class ? [citations.strength] : [])],
@@ -170,7 +156,7 @@ const answerClampForce = (given: Asked, resultUnits: ResultUnits): Outcome => {
 export const clampForce = defineQuestion({
   name: 'clamp-force',
   inputs,
-  results: ['clamp-force', 'proof-share', 'yield-share'],
+  results: ['clamp-force', 'proof-share', 'yield-share', 'torque-split'],
   oneOf: frictionGroups,
   alsoNeeded: jointNeeds,
   check: checkJoint,

@@ -63,7 +63,10 @@ const answerEndFitting = (given: Asked, { of }: ResultUnits): Outcome => {
 const LEAST_LEFT = 0.1
 const MOST_ADDED = 9
 
-const checkHead = ({ lever, 'fitting-change': change }: Partial<Asked>): Fault[] =>
+export const checkHead = ({
+  lever,
+  'fitting-change': change,
+}: Partial<Pick<Asked, 'lever' | 'fitting-change'>>): Fault[] =>
   // A head that takes away nine tenths of the lever, or makes it ten times as long, is a slip of a unit or of a sign.
   lever && change && (si(lever) + si(change) < si(lever) * LEAST_LEFT || si(change) > si(lever) * MOST_ADDED)
     ? [fault('head-past-lever', 'fitting-change', writeQuantity(change), { limit: lever })]

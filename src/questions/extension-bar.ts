@@ -3,27 +3,14 @@ import { type Fault, fault, type Read, read, refuse } from '../core/fault.ts'
 import { parseDrive } from '../core/parse-drive.ts'
 import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
 import { units } from '../core/unit.ts'
-import { STEEL_G, twistOf } from '../mechanics/twist.ts'
+import { STEEL_G, twistOf, twistStress } from '../mechanics/twist.ts'
 import { citations } from '../tables/citation.ts'
 import { driveTable, type SquareDrive, squareDrives, weakestDrive } from '../tables/square-drives.ts'
-import { common, type Input, length, type Options, one, torque } from './input.ts'
+import { common, type Input, length, torque } from './input.ts'
+import { drive } from './input-drive.ts'
 import { type Caution, caution, type Given, type Outcome, put, type Result, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
-
-const driveExample = { metric: '1/2', inch: '1/2' }
-
-const drive = <N extends boolean = false>(options: Options<N> = {}): Input<SquareDrive, N> => ({
-  kind: 'choice',
-  most: 1,
-  choices: squareDrives,
-  ...common(options, driveExample, { metric: squareDrives, inch: squareDrives }),
-  read: (texts, input) => {
-    const text = one(texts, input)
-    return text.ok ? parseDrive(text.value, input, squareDrives) : text
-  },
-  given: (value, input) => [{ input, value, from: 'asked' }],
-})
 
 const MOST_PARTS = 8
 
@@ -66,6 +53,9 @@ interface Asked {
   readonly part?: readonly SquareDrive[] | undefined
 }
 
+// What its test torque makes of a 1/2 in square, taken as round: hardened steel stands no more.
+const STRESS_AT_TEST = twistStress(driveTable['1/2'].rating, driveTable['1/2'].square)
+
 const answerExtensionBar = (given: Asked, { of }: ResultUnits): Outcome => {
   const stack = [...(given.drive ? [given.drive] : []), ...(given.part ?? [])]
   const [first, ...others] = stack
@@ -75,6 +65,7 @@ const answerExtensionBar = (given: Asked, { of }: ResultUnits): Outcome => {
   const weakest = first ? weakestDrive(first, ...others) : undefined
   const rating = weakest ? fromSi(weakest.rating, of('torque')) : undefined
   const over = weakest && T > weakest.rating
+  const tooThin = given.diameter !== undefined && twistStress(T, si(diameter)) > STRESS_AT_TEST
   const assumed: Given[] = given.diameter ? [] : [{ input: 'diameter', value: diameter, from: 'table' }]
   const cautions: Caution[] = [
     ...(over && rating && weakest ? [caution('square-too-weak', { drive: weakest.drive, rating })] : []),
@@ -88,8 +79,13 @@ const answerExtensionBar = (given: Asked, { of }: ResultUnits): Outcome => {
     torque: result(given.torque),
   }
   return {
-    headline:
-      over && rating
+    headline: tooThin
+      ? phrase('extension-bar.too-thin', {
+          torque: given.torque,
+          diameter,
+          stress: fromSi(STRESS_AT_TEST, of('stress')),
+        })
+      : over && rating
         ? phrase('extension-bar.too-weak', { torque: given.torque, rating })
         : phrase('extension-bar.nothing', { torque: given.torque, twist }),
     assumed,

@@ -48,6 +48,9 @@ interface Asked {
   readonly sensing?: Sensing | undefined
 }
 
+/** Where the arm stands among the steps, for the figure. */
+export const armStep = 0
+
 const ends = (values: readonly number[]) => ({ low: Math.min(...values), high: Math.max(...values) })
 
 const answerFlexHead = (given: Asked, { of }: ResultUnits): Outcome => {
@@ -99,7 +102,7 @@ const answerFlexHead = (given: Asked, { of }: ResultUnits): Outcome => {
             ),
       ),
       step(phrase('flex-head.straight'), 'F = S/L', put`${given.torque} / ${given.lever}`, straight),
-      wrenchSpanStep(middle),
+      wrenchSpanStep(middle, torques.low, torques.high),
     ],
     cautions: [caution('side-load'), caution('critical-joint')],
     pointers: ['wrench-manual', 'torque-figure'],

@@ -11,7 +11,8 @@ import { caution, type Outcome, put, result, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 import { checkReach, firstOf, leverOf, pivotOf, type Reach } from './reach.ts'
-import { assumptions, checkDoubt, doubtOf, doubtStep, percentOf } from './reach-doubt.ts'
+import { pivotCautions } from './reach-cautions.ts'
+import { assumptions, checkDoubt, doubtOf, doubtStep, percentOf, pivotTaken, spanOf } from './reach-doubt.ts'
 
 const inputs = {
   setting: torque({ needed: true }),
@@ -42,29 +43,37 @@ interface Asked {
 const answerHandPosition = (given: Asked, { of, system }: ResultUnits): Outcome => {
   const reach: Reach = { ...given, adapter: [] }
   const unit = of('torque')
-  const { low: pLow, high: pHigh } = pivotOf(reach)
-  const p = (pLow + pHigh) / 2
+  const p = pivotTaken(reach)
   const S = si(given.setting)
   const torque = fromSi(torqueAt(S, leverOf(reach, p)), unit)
-  // The kind of wrench gives a span of pivots; it enters the doubt as a rectangle, as a known pivot's own ± would.
-  const doubt = doubtOf(reach, p, system, (pHigh - pLow) / 2)
-  const low = torque.value * (1 - doubt.band)
-  const high = torque.value * (1 + doubt.band)
+  const doubt = doubtOf(reach, p, system)
+  const span = spanOf(reach, S, system)
+  const low = span.low / unit.factor
+  const high = span.high / unit.factor
   const lengthUnit = of('length')
   const { L, H } = leverOf(reach, p)
   const change = percentOf(H === L ? 0 : torque.value / fromSi(S, unit).value - 1)
   const out = H > L
+  const range = pivotOf(reach)
+  const open = H !== L && range.low !== range.high
+  const params = { setting: given.setting, torque, change }
   return {
-    headline: phrase(
-      p === 0
-        ? 'hand-position.none'
-        : H === L
-          ? 'hand-position.at-grip'
-          : change.value > 0
-            ? 'hand-position.more'
-            : 'hand-position.less',
-      { setting: given.setting, torque, change },
-    ),
+    headline: open
+      ? phrase(change.value > 0 ? 'hand-position.open-more' : 'hand-position.open-less', {
+          ...params,
+          low: quantity(low, unit),
+          high: quantity(high, unit),
+        })
+      : phrase(
+          p === 0
+            ? 'hand-position.none'
+            : H === L
+              ? 'hand-position.at-grip'
+              : change.value > 0
+                ? 'hand-position.more'
+                : 'hand-position.less',
+          params,
+        ),
     assumed: assumptions(reach, system, false),
     results: { torque: result(torque, low, high), change: result(change) },
     steps: [
@@ -77,7 +86,7 @@ const answerHandPosition = (given: Asked, { of, system }: ResultUnits): Outcome 
       step(phrase('hand-position.change'), '(T − S)/S', put`(${torque} − ${given.setting}) / ${given.setting}`, change),
       doubtStep(torque, low, high, doubt),
     ],
-    cautions: [...(out ? [caution('no-pipe')] : []), caution('critical-joint')],
+    cautions: [...(out ? [caution('no-pipe')] : []), ...pivotCautions(reach), caution('critical-joint')],
     pointers: ['wrench-manual', 'torque-figure'],
     sources: [
       citations.statics,

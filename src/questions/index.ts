@@ -5,6 +5,7 @@ import { boltTorque } from './bolt-torque.ts'
 import { clampForce } from './clamp-force.ts'
 import { compare } from './compare.ts'
 import { convert } from './convert.ts'
+import { doesItMatter } from './does-it-matter.ts'
 import { endFitting } from './end-fitting.ts'
 import { extensionBar } from './extension-bar.ts'
 import { flexHead } from './flex-head.ts'
@@ -48,6 +49,7 @@ export type QuestionName =
   | 'wrench-check'
   | 'next-check'
   | 'compare'
+  | 'does-it-matter'
 
 export const questions: { readonly [Name in QuestionName]: Question<Name> } = {
   'adapter-setting': adapterSetting,
@@ -73,6 +75,7 @@ export const questions: { readonly [Name in QuestionName]: Question<Name> } = {
   'wrench-check': wrenchCheck,
   'next-check': nextCheck,
   compare,
+  'does-it-matter': doesItMatter,
 }
 
 export const questionNames = Object.keys(questions) as readonly QuestionName[]

@@ -21,11 +21,6 @@ export type InputKind =
   | 'size'
   | 'quantity'
   | 'seat'
-  | 'points'
-  | 'readings'
-  | 'date'
-  | 'interval'
-  | 'events'
   | 'share'
   | 'unit'
   | 'points'
@@ -36,6 +31,7 @@ export type InputKind =
   | 'interval'
   | 'events'
   | 'wrench'
+  | 'topic'
 
 /** Texts that can be typed as they stand, in each system. */
 export interface Example {
@@ -56,6 +52,10 @@ export interface Input<T, Needed extends boolean = boolean> {
   readonly choices?: readonly string[]
   /** What stands between several values in one text, where it is not `; `. */
   readonly between?: string
+  /** What is offered beside free text; nothing holds anybody to it. */
+  readonly suggestions?: readonly string[]
+  /** Those of them that fit what has been typed so far, the likeliest first; all where nothing was. */
+  readonly fitting?: (typed: string) => readonly string[]
   readonly example: Example
   /** Values to show the answer for when only this input is missing. */
   readonly ladder?: Ladder

@@ -16,7 +16,7 @@ import { findHole, inchHoles, metricHoles } from '../tables/holes.ts'
 import { type ClassRow, findClass } from '../tables/property-classes.ts'
 import { findThread } from '../tables/threads.ts'
 import { seatName } from './input-joint.ts'
-import type { Given } from './outcome.ts'
+import { type Caution, caution, type Given } from './outcome.ts'
 
 export interface Joint {
   readonly size?: Size | undefined
@@ -92,8 +92,25 @@ const overSpan = (span: Span, at: (value: number) => number): Span => ({
   high: at(span.high),
 })
 
-const nutFactorSpan = ({ k, condition }: Joint): Span =>
-  k ? { low: k.value, typical: k.value, high: k.value } : conditionTable[condition as Condition]
+/** Dry stainless rubs far more than dry steel: of a stainless class, dry is its own row. */
+const stateOf = ({ condition, class: name }: Pick<Joint, 'condition' | 'class'>): Condition | undefined =>
+  condition === 'dry' && name?.startsWith('A') ? 'stainless-dry' : condition
+
+const nutFactorSpan = (joint: Joint): Span => {
+  const { k } = joint
+  return k ? { low: k.value, typical: k.value, high: k.value } : conditionTable[stateOf(joint) as Condition]
+}
+
+/**
+ * K of the tables is of a flat hexagon; on another seat the same friction makes another lever. A factor of one's own was
+ * measured on its own seat, and stays.
+ */
+const leverByNutFactor = (joint: Joint, thread: Thread, K: number, rs: number): number => {
+  const flat = seatOf({ size: joint.size })
+  if (joint.k || !joint.seat || !flat) return K * thread.d
+  const mu = Math.max(muTotal(K * thread.d, 1, thread, seatRadius(flat.seat)), 0)
+  return tighteningLever(thread, { thread: mu, seat: mu }, rs, 'linear')
+}
 
 export const leversOf = (joint: Joint): Levers => {
   const thread = threadOf(joint.size as Size)
@@ -108,7 +125,7 @@ export const leversOf = (joint: Joint): Levers => {
       byNutFactor: false,
     }
   }
-  const whole = overSpan(nutFactorSpan(joint), (K) => K * thread.d)
+  const whole = overSpan(nutFactorSpan(joint), (K) => leverByNutFactor(joint, thread, K, rs))
   return { whole, thread: overSpan(whole, (lever) => threadPart(thread, lever, rs)), byNutFactor: true }
 }
 
@@ -142,8 +159,10 @@ export const jointAssumed = (joint: Joint, withSeat: boolean): Given[] => {
   const { size, condition, k } = joint
   const found = withSeat ? seatOf(joint) : undefined
   const pitch = size && !size.pitch ? pitchOf(size) : undefined
-  const row = condition && !k ? conditionTable[condition] : undefined
+  const state = stateOf(joint)
+  const row = state && !k ? conditionTable[state] : undefined
   return [
+    ...(state && state !== condition ? [{ input: 'condition', value: state, from: 'assumed' as const }] : []),
     ...(pitch ? [{ input: 'pitch', value: pitch, from: 'table' as const }] : []),
     ...(found?.assumed
       ? [{ input: 'seat', value: found.text.outer, name: seatName(found.text), from: 'table' as const }]
@@ -155,7 +174,8 @@ export const jointAssumed = (joint: Joint, withSeat: boolean): Given[] => {
 }
 
 export const jointSources = (joint: Joint, withSeat: boolean): Citation[] => {
-  const row = joint.condition && !joint.k ? conditionTable[joint.condition] : undefined
+  const state = stateOf(joint)
+  const row = state && !joint.k ? conditionTable[state] : undefined
   const found = withSeat ? seatOf(joint) : undefined
   const strength = classOf(joint)
   return [
@@ -163,5 +183,19 @@ export const jointSources = (joint: Joint, withSeat: boolean): Citation[] => {
     ...(row ? [row.rangeFrom, row.typicalFrom] : []),
     ...(found?.sources ?? []),
     ...(strength ? [strength.source] : []),
+  ]
+}
+
+/** What every question about a bolt's friction warns of, by rule. */
+export const jointCautions = (joint: Joint): Caution[] => {
+  const { whole, byNutFactor } = leversOf(joint)
+  const metric = joint.size !== undefined && systemOf(joint.size) === 'metric'
+  const inchClass = joint.class?.startsWith('SAE') ?? false
+  const stainless = joint.class?.startsWith('A') ?? false
+  return [
+    ...(joint.class && !stainless && inchClass === metric ? [caution('class-of-other-system')] : []),
+    ...(byNutFactor && whole.high > whole.low * 2 * (1 + 1e-9) ? [caution('friction-wide')] : []),
+    ...(joint.k && joint.seat ? [caution('own-factor-holds-seat')] : []),
+    ...(stainless || joint.condition === 'stainless-dry' ? [caution('galling')] : []),
   ]
 }

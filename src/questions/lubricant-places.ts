@@ -9,9 +9,10 @@ import { type Citation, citations } from '../tables/citation.ts'
 import type { Condition } from '../tables/conditions.ts'
 import { frictionTable } from '../tables/friction.ts'
 import { jointAssumed, seatOf, seatRadiusOf, threadOf } from './joint.ts'
-import { type Given, put, type Step, step } from './outcome.ts'
+import { type Given, put, type Result, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
 import { percentOf } from './reach-doubt.ts'
+import { splitAt } from './torque-split.ts'
 
 export const places = ['both', 'threads', 'seat'] as const
 export type Place = (typeof places)[number]
@@ -68,6 +69,15 @@ export const frictionAssumed = (given: PlacesAsked): Given[] =>
       return { input, value: bare(typical), low, high, from: 'table' }
     })
     .concat(jointAssumed({ size: given.size, seat: given.seat }, true))
+
+/** Where the torque goes before and after, at typical friction; a place that is not lubricated stays as it was. */
+export const splitResults = (given: PlacesAsked): Readonly<Record<string, Result>> => {
+  const [from, to] = [muSpan(given.from).typical, muSpan(given.to).typical]
+  const { size, seat, where } = given
+  const before = splitAt({ size, seat }, { thread: from, seat: from })
+  const after = splitAt({ size, seat }, { thread: where === 'seat' ? from : to, seat: where === 'threads' ? from : to })
+  return before && after ? { 'split-before': before, 'split-after': after } : {}
+}
 
 export const frictionSources = (given: PlacesAsked): Citation[] => [
   citations.wedge,

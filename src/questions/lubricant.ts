@@ -21,6 +21,7 @@ import {
   type Place,
   places,
   seatWanted,
+  splitResults,
   twoFrictions,
 } from './lubricant-places.ts'
 import { caution, type Given, type Outcome, put, result, type Step, step } from './outcome.ts'
@@ -74,12 +75,12 @@ const fromTable = (input: string, condition: Condition, own: Quantity | undefine
   return [{ input, value: bare(typical), low, high, from: 'table' }]
 }
 
-/** The new state is the slipperier one where either way of looking at it says so: the safe side is taken. */
-const isSlipperier = (given: LubricantAsked, raw: Span): boolean => {
-  const byTable =
-    !given['k-from'] && !given['k-to'] && conditionTable[given.to].typical < conditionTable[given.from].typical
-  return raw.typical < 1 || byTable
-}
+/**
+ * The new state is the slipperier one where either way of looking at it says so: the safe side is taken. Own factors may
+ * lower the torque further; above the asked one they never lift it for a state that is the slipperier by name.
+ */
+const isSlipperier = (given: LubricantAsked, raw: Span): boolean =>
+  raw.typical < 1 || conditionTable[given.to].typical < conditionTable[given.from].typical
 
 /** The ratio of torques for the same clamp force, capped at 1 where the new state is the slipperier one. */
 const torqueRatio = (raw: Span, slipperier: boolean, unchanged: boolean): Span & { slipperier: boolean } => {
@@ -169,6 +170,7 @@ const answerLubricant = (given: LubricantAsked, { of }: ResultUnits): Outcome =>
     results: {
       'reduced-torque': result(reduced(ratio.typical), reduced(ratio.low).value, reduced(ratio.high).value),
       'clamp-change': result(percentOf(change.typical), change.low * 100, change.high * 100),
+      ...(places_ ? splitResults(given) : {}),
     },
     steps: places_
       ? frictionSteps(given, places_, ratio, change, reduced)
@@ -196,7 +198,7 @@ const checkPlaces = (given: Partial<LubricantAsked>): Fault[] => {
 export const lubricant = defineQuestion({
   name: 'lubricant',
   inputs,
-  results: ['reduced-torque', 'clamp-change'],
+  results: ['reduced-torque', 'clamp-change', 'split-before', 'split-after'],
   alsoNeeded: (given) => [...(given.where && !given.size ? (['size'] as const) : []), ...seatWanted(given)],
   check: checkPlaces,
   answer: answerLubricant,

@@ -7,8 +7,8 @@ import { units } from '../core/unit.ts'
 import { inputByTorqueRatio, inputByTurnsRatio, usualEfficiency } from '../mechanics/multiplier.ts'
 import { citations } from '../tables/citation.ts'
 import { common, type Input, one, plainNumber, torque, within } from './input.ts'
-import { caution, type Given, type Outcome, put, result, step } from './outcome.ts'
-import { phrase } from './phrase.ts'
+import { bounded, caution, type Given, type Outcome, put, result, step } from './outcome.ts'
+import { atMost, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 import { percentOf } from './reach-doubt.ts'
 
@@ -91,10 +91,10 @@ const byTurnsRatio = (
   return {
     headline:
       own === undefined
-        ? phrase('multiplier.lowest', { input: lowest, high: highest, torque: given.torque })
+        ? phrase('multiplier.lowest', { input: atMost(lowest), high: highest, torque: given.torque })
         : phrase('multiplier.set', { input: lowest, torque: given.torque }),
     assumed,
-    results: { 'input-torque': result(lowest, lowest.value, highest.value) },
+    results: { 'input-torque': bounded(result(lowest, lowest.value, highest.value), 'down') },
     steps: [
       step(
         phrase('multiplier.lowest-step'),

@@ -1,6 +1,7 @@
 // What an answerer hands back: results, steps, cautions and sources as facts; no word of any language.
+import type { Toward } from '../core/number-style.ts'
 import type { Quantity } from '../core/quantity.ts'
-import type { Citation } from '../tables/citation.ts'
+import type { Citation, Standing } from '../tables/citation.ts'
 import type { en } from '../words/en.ts'
 import type { QuestionName } from './index.ts'
 import type { Phrase } from './phrase.ts'
@@ -15,9 +16,17 @@ export interface QuantityResult {
   readonly quantity: Quantity
   readonly low?: number
   readonly high?: number
+  /** The value is a bound, and its text is rounded toward the side where it holds; `window`: both ends are, inward. */
+  readonly bound?: Toward | 'window'
 }
 export interface WordResult {
   readonly word: WordCode
+}
+/** A statement in whole sentences, and the standing of what it is from. */
+export interface TextResult {
+  readonly code: string
+  readonly say: Phrase
+  readonly standings: readonly Standing[]
 }
 /** An ISO day. `passed`: it is past, on a day that nobody knows better than this one. */
 export interface DateResult {
@@ -33,7 +42,7 @@ export interface RowResult {
   readonly exact?: readonly string[]
 }
 
-export type Result = Cell | RowResult | { readonly rows: readonly Row[] }
+export type Result = Cell | TextResult | RowResult | { readonly rows: readonly Row[] }
 
 /** Numbers put into a formula: text and quantities in reading order. */
 export type Numbers = readonly (string | Quantity)[]
@@ -98,6 +107,9 @@ export const step = (say: Phrase, formula: string, numbers: Numbers, value: Quan
 
 export const result = (quantity: Quantity, low?: number, high?: number): QuantityResult =>
   low === undefined || high === undefined ? { quantity } : { quantity, low, high }
+
+/** A result that is a bound, or a window of which both ends are. */
+export const bounded = (one: QuantityResult, bound: Toward | 'window'): QuantityResult => ({ ...one, bound })
 
 export const caution = (code: CautionCode, params?: Caution['with']): Caution =>
   params === undefined ? { code } : { code, with: params }

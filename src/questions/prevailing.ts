@@ -49,7 +49,12 @@ const answerPrevailing = (given: Asked, { of }: ResultUnits): Outcome => {
     assumed: [],
     results: { 'final-torque': result(final, ends?.low.value, ends?.high.value) },
     steps,
-    cautions: [caution('run-on-while-turning'), caution('run-on-through-adapter'), caution('critical-joint')],
+    cautions: [
+      ...(si(runOn) > si(given.torque) ? [caution('run-on-large', { runOn })] : []),
+      caution('run-on-while-turning'),
+      caution('run-on-through-adapter'),
+      caution('critical-joint'),
+    ],
     pointers: ['torque-figure'],
     sources: [citations.runOnAviation, citations.runOnArmy],
     related: [],

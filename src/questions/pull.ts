@@ -22,6 +22,9 @@ interface Asked {
   readonly hand?: Quantity | undefined
 }
 
+// What one person pulls steadily by a handle, and no more [N]; common practice.
+const HARDEST_PULL = 500
+
 const answerPull = (given: Asked, { of }: ResultUnits): Outcome => {
   const at = (given.hand ?? given.lever) as Quantity
   const pull = fromSi(pullFor(si(given.torque), si(at)), of('force'))
@@ -31,7 +34,11 @@ const answerPull = (given: Asked, { of }: ResultUnits): Outcome => {
     assumed: given.hand ? [] : [{ input: 'hand', value: at, from: 'assumed' }],
     results: { pull: result(pull) },
     steps: [step(phrase('pull.step'), 'F = T/H', put`${given.torque} / ${at}`, pull)],
-    cautions: [...(out ? [caution('no-pipe')] : []), caution('steady-pull')],
+    cautions: [
+      ...(si(pull) > HARDEST_PULL ? [caution('hard-pull', { pull })] : []),
+      ...(out ? [caution('no-pipe')] : []),
+      caution('steady-pull'),
+    ],
     pointers: ['torque-figure'],
     sources: [citations.statics],
     related: [],

@@ -4,7 +4,7 @@ import { echoQuantity, showQuantity } from '../core/quantity-text.ts'
 import { type Unit, units } from '../core/unit.ts'
 import { reachAhead, reachAside } from '../mechanics/lever.ts'
 import { type Caution, caution } from './outcome.ts'
-import { anglesAssumed, chainOf, handPast, type Reach } from './reach.ts'
+import { anglesAssumed, chainOf, handAway, handPast, pivotOf, type Reach } from './reach.ts'
 
 /** Cautions that hold wherever adapters are pulled by hand; those about direction first. */
 export const reachCautions = (given: Reach): Caution[] => {
@@ -24,7 +24,22 @@ export const reachCautions = (given: Reach): Caution[] => {
   if (Math.abs(Y) > H * 1e-9) cautions.push(caution('keep-square'))
   cautions.push(caution('already-corrected'))
   if (handPast(given)) cautions.push(caution('no-pipe'))
+  cautions.push(...pivotCautions(given))
   return cautions
+}
+
+/** A pivot that its kind of wrench has not as a rule, and the grip on a pin that would fix the hand. */
+export const pivotCautions = (given: Pick<Reach, 'lever' | 'hand' | 'pivot' | 'wrench-type'>): Caution[] => {
+  const { pivot, 'wrench-type': type, lever } = given
+  if (!handAway(given) || !type) return []
+  const usual = pivotOf({ lever, 'wrench-type': type })
+  const unusual = pivot && (si(pivot) < usual.low * (1 - 1e-9) || si(pivot) > usual.high * (1 + 1e-9))
+  return [
+    ...(type === 'beam' ? [caution('floating-grip')] : []),
+    ...(unusual
+      ? [caution('pivot-unusual', { low: fromSi(usual.low, lever.unit), high: fromSi(usual.high, lever.unit) })]
+      : []),
+  ]
 }
 
 /** The setting outside the range of the wrench, or too low on its scale; `factor-twelve` where another unit would fit. */
@@ -48,11 +63,21 @@ export const rangeCautions = (
   return cautions
 }
 
-/** The end of a span that this wrench cannot be set to, where its middle can. */
-export const endCautions = (
-  { low, high }: { readonly low: Quantity; readonly high: Quantity },
-  { least, most }: { readonly least?: Quantity | undefined; readonly most?: Quantity | undefined },
-): Caution[] => [
+type Ends = { readonly low: Quantity; readonly high: Quantity }
+type Range = { readonly least?: Quantity | undefined; readonly most?: Quantity | undefined }
+
+/** The settings of a span that lie in the range of the wrench; undefined where none does. */
+export const partInRange = (
+  { low, high }: Ends,
+  { least, most }: Range,
+): { from: Quantity; to: Quantity } | undefined => {
+  const from = least && si(least) > si(low) ? least : low
+  const to = most && si(most) < si(high) ? most : high
+  return si(from) <= si(to) ? { from, to } : undefined
+}
+
+/** The end of what may be set that this wrench cannot be set to, or that lies too low on its scale, where the middle does not. */
+export const endCautions = ({ low, high }: Ends, { least, most }: Range): Caution[] => [
   ...(least && si(low) < si(least) * (1 - 1e-12) ? [caution('end-beyond-range', { setting: low, limit: least })] : []),
   ...(most && si(high) > si(most) * (1 + 1e-12) ? [caution('end-beyond-range', { setting: high, limit: most })] : []),
 ]

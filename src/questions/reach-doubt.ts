@@ -4,7 +4,7 @@ import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
 import { writeQuantity } from '../core/quantity-text.ts'
 import { units } from '../core/unit.ts'
 import { standardLimit } from '../mechanics/deviation.ts'
-import { factor } from '../mechanics/lever.ts'
+import { factor, torqueAt } from '../mechanics/lever.ts'
 import { leverContributions } from '../mechanics/lever-doubt.ts'
 import { band95, type Contribution, combined, ranked } from '../mechanics/uncertainty.ts'
 import { type Given, put, type Step, step } from './outcome.ts'
@@ -37,8 +37,8 @@ export interface Doubt {
   readonly parts: readonly Contribution[]
 }
 
-/** The 95 % band at a pivot [m]; `pivot` doubt is 0 where its ends are told apart by the caller. */
-export const doubtOf = (given: Reach, p: number, system: 'metric' | 'inch', pivotHalfWidth = 0): Doubt => {
+/** The 95 % band at a pivot [m]; where that is open, spanOf takes it at both ends. */
+export const doubtOf = (given: Reach, p: number, system: 'metric' | 'inch'): Doubt => {
   const habit = habits(system)
   const parts = leverContributions(
     leverOf(given, p),
@@ -49,11 +49,31 @@ export const doubtOf = (given: Reach, p: number, system: 'metric' | 'inch', pivo
       hand: si(habit.hand),
       angle: habit.angle.value,
       square: habit.square.value,
-      pivot: pivotHalfWidth,
+      pivot: 0,
     },
     given.hand === undefined,
   )
   return { band: band95(parts), u: combined(parts), parts }
+}
+
+/**
+ * What the fastener may get at a setting [N·m]: at both ends of what the pivot may be, each with the band of its own pivot.
+ * Where the hand is at the grip, the pivot has no say.
+ */
+export const spanOf = (given: Reach, S: number, system: 'metric' | 'inch'): { low: number; high: number } => {
+  const range = pivotOf(given)
+  const ends = (handAway(given) ? [range.low, range.high] : [range.low]).map((p) => {
+    const T = torqueAt(S, leverOf(given, p))
+    const { band } = doubtOf(given, p, system)
+    return { low: T * (1 - band), high: T * (1 + band) }
+  })
+  return { low: Math.min(...ends.map(({ low }) => low)), high: Math.max(...ends.map(({ high }) => high)) }
+}
+
+/** Where the pivot is taken to be when one number is told [m]: known, the middle of what is usual, or without effect. */
+export const pivotTaken = (given: Reach): number => {
+  const { low, high } = pivotOf(given)
+  return handAway(given) || given.pivot || given['wrench-type'] ? (low + high) / 2 : 0
 }
 
 // Past this the fastener gets anything from half the torque to half as much again: no number may be given.
@@ -127,13 +147,13 @@ export const doubtStep = (torque: Quantity, low: number, high: number, doubt: Do
   )
 }
 
-/** What the wrench's own tolerance makes of a torque: said beside spans that it is not part of. */
-export const wrenchSpanStep = (torque: Quantity): Step => {
+/** What the wrench's own tolerance makes of a torque and of the ends of its span: said beside spans that it is not part of. */
+export const wrenchSpanStep = (torque: Quantity, low: number, high: number): Step => {
   const l = standardLimit(si(torque)) // by the torque itself: the range of the wrench is not asked here
   return step(
     phrase('wrench.tolerance-besides', { tolerance: percentOf(l) }),
-    'T (1 ± l)',
-    put`${quantity(torque.value * (1 - l), torque.unit)} … ${quantity(torque.value * (1 + l), torque.unit)}`,
+    'T_low (1 − l) … T_high (1 + l)',
+    put`${quantity(low * (1 - l), torque.unit)} … ${quantity(high * (1 + l), torque.unit)}`,
     torque,
   )
 }

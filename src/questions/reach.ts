@@ -55,6 +55,8 @@ export const firstOf = (...checks: ReadonlyArray<() => readonly Fault[]>): reado
   return []
 }
 
+const sensesAtDrive = (type: WrenchType | undefined): boolean => type !== undefined && pivotShareByType[type].high === 0
+
 /** Faults of a lever, from whatever of it is known: behind the hand, a pivot past the hand, an angle said twice. */
 export const checkReach = (given: Partial<Reach>): readonly Fault[] => {
   const faults: Fault[] = []
@@ -69,6 +71,9 @@ export const checkReach = (given: Partial<Reach>): readonly Fault[] => {
   const shortest = ends.length === 0 ? undefined : ends.reduce((one, other) => (si(one) < si(other) ? one : other))
   if (pivot && shortest && si(pivot) >= si(shortest)) {
     faults.push(fault('pivot-past-hand', 'pivot', writeQuantity(pivot), { limit: shortest }))
+  }
+  if (pivot && si(pivot) > 0 && type && sensesAtDrive(type)) {
+    faults.push(fault('pivot-and-type', 'pivot', writeQuantity(pivot), { type }))
   }
   if (hand && lever && !pivot && type && si(hand) <= pivotShareByType[type].high * si(lever)) {
     faults.push(

@@ -43,7 +43,7 @@ const inputs = {
   }),
   setting: torque(),
   'pull-angle': angle({ most: quantity(60, units['°']), example: { metric: '10°', inch: '10°' } }),
-  'wrench-mass': mass(),
+  'wrench-mass': mass({ most: quantity(50, units.kg) }),
   'balance-point': length({ example: { metric: '180 mm', inch: '7 in' } }),
   lie: choice({ of: lies }),
   'pull-direction': choice({ of: directions }),
@@ -198,6 +198,9 @@ const answerScaleCheck = (given: Asked, { of, system }: ResultUnits): Outcome =>
   }
 }
 
+// A wrench hangs level nearer its drive than its grip; past the pull the number is a slip of a unit or a mark.
+const FARTHEST_BALANCE = 1.2
+
 const checkWeight = (given: Partial<Asked>): Fault[] => {
   const {
     distance,
@@ -208,6 +211,9 @@ const checkWeight = (given: Partial<Asked>): Fault[] => {
     'pull-direction': direction,
     'pull-angle': psi,
   } = given
+  if (distance && x && si(x) > si(distance) * FARTHEST_BALANCE) {
+    return [fault('balance-past-pull', 'balance-point', writeQuantity(x), { limit: distance })]
+  }
   if (!distance || !force || !m || !x || lie !== 'level' || direction !== 'up') return []
   const weight = weightTorque(si(m), si(x), 'up')
   const beaten = force.find((F) => torqueOfPull({ F: si(F), D: si(distance), psi: psi?.value ?? 0 }, weight) <= 0)

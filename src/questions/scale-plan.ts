@@ -9,8 +9,8 @@ import { citations } from '../tables/citation.ts'
 import { handleLength, percent, torque } from './input.ts'
 import { readings } from './input-lists.ts'
 import { wrenchTag } from './input-shop.ts'
-import { type Caution, caution, type Outcome, put, type Row, result, type Step, step } from './outcome.ts'
-import { phrase } from './phrase.ts'
+import { bounded, type Caution, caution, type Outcome, put, type Row, result, type Step, step } from './outcome.ts'
+import { atLeast, atMost, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 
 const inputs = {
@@ -47,7 +47,7 @@ const answerScalePlan = (given: Asked, { of }: ResultUnits): Outcome => {
   const rows: Row[] = forces.map(({ S, force, low, high }) => ({
     share: result(quantity((S / most) * 100, units['%'])),
     setting: result(fromSi(S, given.most.unit)),
-    force: result(fromSi(force, unit), fromSi(low, unit).value, fromSi(high, unit).value),
+    force: bounded(result(fromSi(force, unit), fromSi(low, unit).value, fromSi(high, unit).value), 'window'),
   }))
   const [limit] = given['gauge-limit'] ?? []
   const beyond = limit ? forces.filter(({ high }) => high > si(limit)) : []
@@ -70,8 +70,8 @@ const answerScalePlan = (given: Asked, { of }: ResultUnits): Outcome => {
   return {
     headline: phrase('scale-plan.headline', {
       setting: fromSi(highest.S, given.most.unit),
-      low: fromSi(highest.low, unit),
-      high: fromSi(highest.high, unit),
+      low: atLeast(fromSi(highest.low, unit)),
+      high: atMost(fromSi(highest.high, unit)),
       distance: given.distance,
     }),
     assumed: given.tolerance ? [] : [{ input: 'tolerance', value: tolerance, from: 'assumed' }],

@@ -52,7 +52,7 @@ const answerSwivel = (given: Asked, { of }: ResultUnits): Outcome => {
         put`${given.angle}`,
         given.angle,
       ),
-      wrenchSpanStep(given.torque),
+      wrenchSpanStep(given.torque, low.value, high.value),
     ],
     cautions: [...bent, caution('no-corrected-setting'), caution('critical-joint')],
     pointers: ['torque-figure', 'wrench-manual'],

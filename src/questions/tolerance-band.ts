@@ -84,7 +84,7 @@ const answerToleranceBand = (given: Asked, { of }: ResultUnits): Outcome => {
     assumed: given.of ? [] : [{ input: 'of', value: 'reading', from: 'assumed' }],
     results: {
       torque: result(fromSi(S, unit), low.value, high.value),
-      ...(place ? { inside: { word: place } } : {}),
+      ...(place && !beyond ? { inside: { word: place } } : {}),
     } satisfies Record<string, Result>,
     steps,
     cautions: [

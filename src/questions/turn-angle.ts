@@ -10,6 +10,7 @@ import { boltStiffness, jointStiffness } from '../mechanics/stiffness.ts'
 import { clampForTurn, pastYield, turnForClamp } from '../mechanics/turn.ts'
 import { citations } from '../tables/citation.ts'
 import { inchNuts, metricNuts } from '../tables/nuts.ts'
+import { findClass } from '../tables/property-classes.ts'
 import { clampUnit } from './clamp-force.ts'
 import { angle, common, type Input, length, one, within } from './input.ts'
 import { classInput } from './input-joint.ts'
@@ -143,11 +144,14 @@ const answerTurnAngle = (given: Asked, resultUnits: ResultUnits): Outcome => {
   }
 }
 
+const strongest = (size: Size) => findClass(size.diameter.unit === units.mm ? '12.9' : 'SAE 8', si(size.diameter))
+
 /** Past yield the formula does not hold: refused, with the force at which it stops. */
 const checkYield = (given: Partial<Asked>): Fault[] => {
   const { size: named, 'grip-length': grip, 'clamp-force': asked, turn } = given
   if (asked && turn) return [fault('turn-or-force', 'turn', writeQuantity(turn))]
-  const row = named && pitchOf(named) ? classOf(given) : undefined
+  // No class told: past the strongest there is, no bolt of this size holds it.
+  const row = named && pitchOf(named) ? (classOf(given) ?? strongest(named)) : undefined
   if (!row || !named || !grip || (!asked && !turn)) return []
   const { thread, kb, kj } = springs(given as Asked)
   const F = asked ? si(asked) : clampForTurn((turn as Quantity).value, thread.P, kb, kj)
@@ -162,11 +166,25 @@ const checkYield = (given: Partial<Asked>): Fault[] => {
   ]
 }
 
+// Clamp forces from a tenth to nine tenths of yield: of the class where it is told, else of a common one.
+const forceRungs = (named: Size, name: string | undefined): readonly Quantity[] | undefined => {
+  const metric = named.diameter.unit === units.mm
+  const row = findClass(name ?? (metric ? '8.8' : 'SAE 5'), si(named.diameter))
+  if (!row) return undefined
+  const unit = metric ? units.kN : units.lbf
+  // Rounded, so that a rung can be typed as it stands.
+  return [0.1, 0.3, 0.5, 0.6, 0.75, 0.9].map((share) =>
+    quantity(Number(fromSi(share * row.yield * threadOf(named).As, unit).value.toPrecision(2)), unit),
+  )
+}
+
 export const turnAngle = defineQuestion({
   name: 'turn-angle',
   inputs,
   results: ['turn', 'clamp-force'],
   oneOf: [['clamp-force', 'turn']],
+  rungs: ({ size: named, class: name }, missing) =>
+    missing === 'clamp-force' && named && pitchOf(named) ? forceRungs(named, name) : undefined,
   check: (given) => {
     const joint = checkJoint({ size: given.size, class: given.class })
     return joint.length > 0 ? joint : checkYield(given)

@@ -12,7 +12,7 @@ import {
   type Limits,
   type PointResult,
 } from '../mechanics/check-verdict.ts'
-import { deviation, LEAST_SHARE, referenceAtMost, referenceWindow } from '../mechanics/deviation.ts'
+import { checkShares, deviation, LEAST_SHARE, referenceAtMost, referenceWindow } from '../mechanics/deviation.ts'
 import { citations } from '../tables/citation.ts'
 import { checkClass, type HeldTo, highestOf, limitFor, neededForLimit } from './check-limit.ts'
 import { percent, torque } from './input.ts'
@@ -36,6 +36,10 @@ import { defineQuestion, type ResultUnits } from './question.ts'
 
 /** Readings that the standard asks for at a point. */
 const ENOUGH = 5
+/** The same for setting tools without a scale (classes C and F; from memory). */
+const ENOUGH_UNGRADUATED = 10
+/** A point this near to a share of the largest setting stands for it: marks do not always fall on it. */
+const NEAR = 0.1
 /** So far off no wrench is: another unit was read off it (lbf·ft for N·m is 26 or 36 %). */
 const ANOTHER_UNIT = 0.25
 
@@ -68,6 +72,11 @@ interface Worst {
   /** In %. */
   readonly off: Quantity
 }
+
+const enoughOf = ({ 'iso-type': type, 'iso-class': isoClass }: Asked): number =>
+  type === 'setting' && (isoClass === 'C' || isoClass === 'F') ? ENOUGH_UNGRADUATED : ENOUGH
+
+const near = (setting: number, wanted: number): boolean => Math.abs(setting - wanted) <= wanted * NEAR
 
 const percentage = (value: number): Quantity => quantity(value, units['%'])
 
@@ -105,7 +114,11 @@ const cautionsOf = (given: Asked, verdict: CheckVerdict, limit: Quantity, worst:
   if (!given.tolerance && !(given['iso-type'] && given['iso-class'])) list.push(caution('limit-assumed', { limit }))
   if (!gauge) list.push(caution('reference-unknown', { quarter }))
   else if (gauge.value > quarter.value * (1 + 1e-12)) list.push(caution('reference-too-coarse', { gauge, quarter }))
-  if (given.points.some(({ readings }) => readings.length < ENOUGH)) list.push(caution('few-readings'))
+  if (given.points.some(({ readings }) => readings.length < enoughOf(given))) list.push(caution('few-readings'))
+  const left = checkShares.filter(
+    (share) => !given.points.some(({ setting }) => near(si(setting), share * si(largest))),
+  )
+  if (left.length > 0) list.push(caution('points-missing', { shares: checkShares.map((one) => one * 100).join(', ') }))
   return [...list, caution('click-once'), caution('not-accredited')]
 }
 

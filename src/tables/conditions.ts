@@ -1,4 +1,5 @@
-// Nut factors K by the state of threads and seat. A row a source says so; sources disagree, and that is the message.
+// Nut factors K by the state of threads and seat. Sources disagree, and that is the message: a range reaches over all that
+// nut-factors.ts has of a state, its low end rounded down and its high end up.
 // Ranges printed by a fastener supplier carry no sample size; Bickford's and the PCC-1 figures are from memory.
 
 import type { Citation } from './citation.ts'
@@ -57,8 +58,11 @@ const row = (
 export const conditionTable: Readonly<Record<Condition, ConditionRow>> = {
   dry: row(
     'dry',
-    [0.18, 0.2, 0.3],
-    { ...supplier, where: 'dry steel 0.18–0.27; upper end: non-plated, black finish 0.30 (Shigley, table 8-15)' },
+    [0.15, 0.2, 0.3],
+    {
+      ...bickford,
+      where: 'as-received steel 0.158–0.267; supplier chart 0.18–0.27; upper end: black finish 0.30 (Shigley)',
+    },
     { ...bickford, where: 'as-received steel, mean 0.199' },
   ),
   oiled: row(
@@ -81,14 +85,14 @@ export const conditionTable: Readonly<Record<Condition, ConditionRow>> = {
   wax: row('wax', [0.07, 0.12, 0.2], practice, practice),
   zinc: row(
     'zinc',
-    [0.17, 0.2, 0.35],
-    { ...supplier, where: 'zinc 0.17–0.35' },
+    [0.07, 0.2, 0.53],
+    { ...bickford, where: 'dry zinc 0.075–0.53; supplier chart 0.17–0.35' },
     { ...shigley, where: 'table 8-15: zinc plated 0.20' },
   ),
   'zinc-oiled': row('zinc-oiled', [0.1, 0.17, 0.26], practice, practice),
   cadmium: row(
     'cadmium',
-    [0.11, 0.16, 0.33],
+    [0.1, 0.16, 0.33],
     { ...bickford, where: 'dry cadmium 0.106–0.328; supplier chart 0.15–0.19' },
     { ...shigley, where: 'table 8-15: cadmium plated 0.16' },
   ),

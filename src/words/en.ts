@@ -1,8 +1,11 @@
 // Every text that people read, in English. Other languages have this shape; a missing key does not compile.
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 
+import { matters } from './en-matters.ts'
+
 export const en = {
   say: {
+    ...matters.say,
     'adapter.reach': 'How far the adapters reach along the wrench, ahead of the drive (negative: back toward the hand)',
     'adapter.effective': 'The lever on which the hand really pulls the fastener',
     'adapter.factor': 'Torque at the fastener for each unit on the wrench (some manuals print the inverse)',
@@ -12,10 +15,16 @@ export const en = {
     'adapter-setting.same': 'Set {setting}, the torque itself: this adapter adds nothing to the lever.',
     'adapter-setting.span':
       'Set {setting} on the wrench ({low} to {high} for the ends): the fastener gets {torque}, the middle of what is asked.',
+    'adapter-setting.span-part':
+      'Set {setting} on the wrench: the fastener gets {torque}, the middle of what is asked. Of the rest this wrench does only {from} to {to}.',
     'adapter-setting.open':
       'Set {setting} on the wrench, the safe end: with the hand off the grip centre the right setting for {torque} lies between that and {high}.',
     'adapter-setting.open-span':
-      'Set {setting} on the wrench ({from} to {to} for the ends), the safe end: with the hand off the grip centre the right setting for {torque}, the middle of what is asked, lies between that and {high}.',
+      'Set {from} to {to} on the wrench: with the hand off the grip centre, that keeps the fastener inside what is asked wherever the wrench trips.',
+    'adapter-setting.open-none':
+      'No setting is sure to stay inside what is asked: with the hand off the grip centre {torque} may need {setting} or {high}. Pull by the grip centre, or measure where the wrench trips.',
+    'adapter-setting.part':
+      'This wrench can do only part of what is asked: set {from} to {to} on it. The middle, {torque}, would need {setting}, outside its range.',
     'adapter-setting.beyond':
       'Do not use this wrench so: {torque} at the fastener would need {setting}, outside its range; with the adapter square (90°) the setting is the torque itself.',
     'adapter-setting.beyond-all':
@@ -47,6 +56,10 @@ export const en = {
     'hand-position.at-grip': 'The fastener gets {torque}: held where it was calibrated, the setting is the torque.',
     'hand-position.more': 'Set to {setting} and held closer in, the wrench gives {torque}: {change} more.',
     'hand-position.less': 'Set to {setting} and held farther out, the wrench gives {torque} ({change}).',
+    'hand-position.open-more':
+      'Set to {setting} and held closer in, the wrench gives {low} to {high} by where it trips (95 %), in the middle {torque}: {change} more.',
+    'hand-position.open-less':
+      'Set to {setting} and held farther out, the wrench gives {low} to {high} by where it trips (95 %), in the middle {torque} ({change}).',
     'hand-position.torque': 'What the fastener gets',
     'hand-position.change': 'Change against the setting',
     'pivot-offset.found': 'The wrench trips {pivot} behind its drive (95 %: {low} to {high}).',
@@ -78,7 +91,7 @@ export const en = {
     'lubricant.known':
       "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else {typical} in place of {torque} keeps the clamp force, by the nut factors given.",
     'lubricant.reduced':
-      "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else no more than {low} in place of {torque} is sure not to over-tighten by this; typical is {typical}.",
+      "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else no more than {low} in place of {torque}: by no source at hand does that over-tighten; typical is {typical}.",
     'lubricant.nut-factors': 'Typical nut factors, new over old',
     'lubricant.span': 'From the lowest ratio that the sources allow to the highest',
     'lubricant.same-torque': 'Change of the clamp force if the torque is left as it was (lowest to highest)',
@@ -140,6 +153,8 @@ export const en = {
     'swivel.allowed': 'Two engine manuals allow this bend without a correction',
     'swivel.not-allowed':
       'Past what two engine manuals allow without a correction: straighten it, or reach the fastener another way',
+    'extension-bar.too-thin':
+      'Do not use this bar: {torque} strains {diameter} of steel past what drive squares are tested to ({stress}); it would bend or break.',
     'extension-bar.nothing':
       'The bar takes nothing away: the fastener gets {torque} under a slow, straight pull. It twists by {twist}.',
     'extension-bar.too-weak': 'Do not use this stack for {torque}: its weakest square is tested to {rating}.',
@@ -169,7 +184,8 @@ export const en = {
     'clamp-force.too-much':
       'Do not use {torque} here: where friction is low it clamps by {high} and passes the strength of the bolt; ask the maker.',
     'bolt-torque.known': 'At most {torque}: it clamps by {clamp}, by the friction given.',
-    'bolt-torque.highest': 'At most {torque} is sure not to pass that share of strength; it clamps by {low} to {high}.',
+    'bolt-torque.highest':
+      'At most {torque}: by no source at hand does it pass that share of strength; it clamps by {low} to {high}.',
     'bolt-torque.clamp-proof': 'Clamp force at that share of the proof load',
     'bolt-torque.clamp-yield': 'Clamp force at that share of yield, twist counted, where friction is lowest',
     'bolt-torque.highest-step': 'The highest torque that cannot pass it: where friction is lowest',
@@ -258,6 +274,7 @@ export const en = {
     'refused.several': 'That cannot be worked out as it stands; several inputs need another look. First: {hint}',
   },
   cautions: {
+    ...matters.cautions,
     'maker-first':
       "The maker's own figure and procedure come first; this works out what to dial for a figure you already have.",
     'critical-joint':
@@ -292,13 +309,26 @@ export const en = {
       'From snug: the parts lie close, before the turn is counted. Where snug is not sure, the turn is not either.',
     'yield-not-checked': 'No class was given, so it was not checked whether this passes yield.',
     'no-pipe': "A pipe on the handle moves the hand past the grip and voids what the wrench's maker promises.",
+    'run-on-large':
+      'The run-on torque ({runOn}) is more than the torque itself: look at both units; a nut that runs so hard is spoilt.',
+    'friction-wide':
+      'Between the sources, friction of this state spans more than two to one: at this torque the bolt may be far looser than its share. Ask the maker, or measure torque and clamp force on this joint.',
+    'own-factor-holds-seat':
+      'A nut factor of your own holds the seat that it was measured on: the seat told here changes nothing in it.',
+    'class-of-other-system': 'This class is of the other system than the size: look at the mark on the head again.',
+    'pivot-unusual': 'A wrench of this kind trips at {low} to {high} as a rule: look at the pivot again.',
+    'floating-grip':
+      'If the grip of this beam wrench rocks on a pin, the pull is at the pin wherever the hand is, and nothing of this applies.',
+    'hard-pull': 'Nobody pulls {pull} steadily: use a longer lever or a multiplier.',
+    'points-missing': 'Not the whole scale was checked: the standard wants {shares} % of the largest setting, rising.',
     'beyond-range': 'The setting {setting} is outside the range of the wrench ({limit}).',
     'end-beyond-range':
       'Part of what is asked needs a setting outside the range of the wrench: {setting}, where it ends at {limit}. Stay inside its range.',
     'factor-twelve':
       'Was another unit meant? {got} asks for a setting outside the range of the wrench, {meant} would be inside.',
     'below-a-fifth': 'Below a fifth of the scale ({fifth}) nothing is promised: use a smaller wrench.',
-    'click-once': 'Pull slowly and steadily, one click: jerking or clicking twice adds torque.',
+    'click-once':
+      'Pull slowly and steadily, and stop at the click: a jerk, or pulling again and on past it, adds torque (common practice).',
     'which-fitting':
       'This takes the lever as measured to the centre of the head that the wrench was calibrated with. If it was measured with the other head on, say so.',
     'steady-pull': 'Pull toward you, feet set, ready for the fastener to give way.',
@@ -377,6 +407,7 @@ export const en = {
     'wound-up': 'it had been left wound up',
   },
   questions: {
+    ...matters.questions,
     'adapter-setting': 'What to dial with an adapter on',
     'adapter-reading': 'What the fastener got through an adapter',
     'hand-position': 'What holding the wrench elsewhere does',
@@ -402,6 +433,7 @@ export const en = {
     compare: 'Compare two sets of readings',
   },
   topics: {
+    ...matters.topics,
     adapter: 'Crowfoot, offset adapter, chained spanner: what to dial, or what was reached',
     hand: 'Where the wrench is held, where it trips, how hard to pull',
     head: 'The head: interchangeable ones longer or shorter than the calibrated one, hinged ones tilted',
@@ -435,6 +467,7 @@ export const en = {
     compare: 'two sets of readings: do they differ, and does it matter',
   },
   inputs: {
+    ...matters.inputs,
     torque: {
       label: 'Torque',
       ask: 'the torque that the fastener must get',
@@ -790,6 +823,7 @@ export const en = {
     find: { label: 'Find', ask: 'what to find', measure: '' },
   },
   results: {
+    ...matters.results,
     setting: 'Setting',
     factor: 'Torque ÷ setting',
     'effective-lever': 'Effective lever',
@@ -815,6 +849,12 @@ export const en = {
     'proof-share': 'Share of proof load',
     'yield-share': 'Share of yield',
     'highest-torque': 'Highest torque',
+    'torque-split': 'Where the torque goes',
+    'split-before': 'Where the torque goes, before',
+    'split-after': 'Where the torque goes, after',
+    stretch: 'Stretch of the bolt',
+    thread: 'Friction in the thread',
+    seat: 'Friction in the seat',
     turn: 'Turn from snug',
     'mu-total': 'Friction, thread and seat together',
     k: 'Nut factor',
@@ -844,6 +884,7 @@ export const en = {
     number: 'a plain number',
   },
   faults: {
+    ...matters.faults,
     'unit-missing': { allowed: '{kind}: {units}', hint: 'Say the unit: type {options}.' },
     'unit-unknown': { allowed: '{kind}: {units}', hint: 'That unit is not known here: type {options}.' },
     'adapters-unparted': {
@@ -1026,6 +1067,10 @@ export const en = {
       allowed: 'a wrench of the register',
       hint: 'No wrench of this tag is in the register. Nearest: {options}. Or leave it out and give the lever yourself.',
     },
+    'pivot-and-type': {
+      allowed: 'no pivot, or 0, with a wrench that senses at the drive ({type})',
+      hint: 'Leave out the pivot or the kind of wrench: a wrench of this kind senses at its drive.',
+    },
     'hand-inside-pivot': {
       allowed: 'a hand farther from the drive than {limit}',
       hint: 'A wrench of this kind may trip as far out as {limit}: pull farther out, or measure and type its pivot.',
@@ -1037,6 +1082,10 @@ export const en = {
     'head-past-lever': {
       allowed: 'a change of less than {limit}',
       hint: 'A head cannot be shorter than the whole lever: look at the lengths.',
+    },
+    'balance-past-pull': {
+      allowed: 'about as far as the pull at most: {limit}',
+      hint: 'A wrench balances between its drive and its grip: look at both lengths and their units.',
     },
     'weight-beats-pull': {
       allowed: 'more than {weight}',
@@ -1130,7 +1179,59 @@ export const en = {
     alt: 'The wrench from above: pull at the grip, {hand} from the drive, square to the handle',
     altOff: 'The wrench from above: the hand pulls {hand} from the drive, the grip centre lies at {lever}',
     altLink: 'Adapter {link}',
+    getsSoon: 'GETS',
+    tilted: 'at the fastener: set to {setting}, tilted by {tilt}',
+    tiltedPull: 'pull {pull}; with the handle straight {straight}',
+    arm: '{length} arm',
+    pullAway: 'pull away from you',
+    hingeAt: 'hinge {length} from the drive',
+    hingeTaken: 'hinge taken to be at the drive',
+    sensesAhead: 'senses ahead of the hinge',
+    sensesBehind: 'senses behind the hinge',
+    sensesUnknown: 'senses ahead of the hinge or behind: not known',
+    fromSide: 'Seen from the side, to scale, tightening a right-hand thread.',
+    altTilt: 'The wrench from the side: the head square to the fastener, the handle tilted up by {tilt} at its hinge',
+    altTiltPull: 'The hand pulls away from you, square to the handle, {lever} out along the wrench',
+    bent: 'at the fastener: set to {setting}, bent by {angle}',
+    unbent: 'at the fastener: set to {setting}, not bent',
+    lowerStill: 'or lower still: friction takes more',
+    onWrench: '{setting} on the wrench',
+    atFastener: 'at the fastener',
+    swivelCaption: 'Bend to scale. Pale: where in its turn it stands decides.',
+    altBend: 'A swivel from the side: the part below the joint leans by {angle} from the drive',
+    altSpan: 'A bar shows the torque at the fastener, {span}, against {setting} on the wrench',
+    clamps: 'CLAMPS',
+    withKnown: 'with {torque}, by the friction given',
+    withTypical: 'with {torque}, typically {clamp}',
+    ofProof: 'of proof load',
+    ofYield: 'of yield, with twist',
+    clampForce: 'clamp force',
+    typically: 'typically {value}',
+    allOfIt: 'all of it',
+    atMost: 'AT MOST',
+    notPast: 'not past {share}',
+    notPastTaken: 'not past {share} (taken, not told)',
+    clampsBy: 'clamps by {clamp}',
+    stretch: 'stretch',
+    threadFriction: 'thread friction',
+    seatFriction: 'seat friction',
+    torqueGoes: 'where the torque goes',
+    barCaption: 'Full: at least; pale: friction decides; line: typical.',
+    barKnownCaption: 'An estimate: friction scatters from bolt to bolt.',
+    altBar: '{title}: {value}',
+    altWhole: 'A line marks where all of it is used',
+    altShare: 'The bar ends at {share}',
+    changes: 'CLAMP FORCE',
+    changeAt: 'changes so at the same {torque}; typically {change}',
+    changeFrom: '{from} before, {to} after; lubricated: {where}',
+    goesBefore: 'where the torque goes, before: {state}',
+    goesAfter: 'after: {state}',
+    splitCaption: 'Shares at typical friction, by tables. An estimate.',
+    altSplit:
+      'Of the torque {stretch} stretches the bolt, {thread} is friction in the thread, {seat} friction in the seat',
     warnings: {
+      'past-strength': 'Can pass the strength of the bolt: do not use {torque}',
+      'no-setting': 'No setting can make up for a bend',
       'beyond-range': 'Outside the range of this wrench: do not use it so',
       'no-pipe': 'Past the grip: the maker of the wrench promises nothing',
       'points-back': 'Points back: set HIGHER than the torque',

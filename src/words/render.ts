@@ -5,9 +5,12 @@ type Piece = { readonly text: string } | { readonly place: string }
 const compiled = new Map<string, readonly Piece[]>()
 
 const compile = (template: string): readonly Piece[] =>
-  template.split(/(\{[a-z]+\})/).flatMap((part): Piece[] => {
+  template.split(/(\{[a-zA-Z]+\})/).flatMap((part): Piece[] => {
     if (part === '') return []
-    return part.startsWith('{') && part.endsWith('}') ? [{ place: part.slice(1, -1) }] : [{ text: part }]
+    if (/^\{[a-zA-Z]+\}$/.test(part)) return [{ place: part.slice(1, -1) }]
+    // A brace that is no place would be read out to people.
+    if (/[{}]/.test(part)) throw new Error(`bug: a stray brace in "${template}"`)
+    return [{ text: part }]
   })
 
 /** The text of a template; `textAt` gives each place's words. Templates are the house's own, so there are few to keep. */

@@ -14,7 +14,8 @@ describe.each(everyQuestion)('%s by its %s examples', (name, system) => {
   it('is answered, with a headline, steps, sources and every input under given', () => {
     expect(answer.status).toBe('answered')
     expect(answer.headline).toMatch(/^[A-Z0-9].*\.$/)
-    expect(answer.steps.length).toBeGreaterThan(0)
+    // A topic alone has nothing to work out: its why and how much are said in words.
+    if (name !== 'does-it-matter') expect(answer.steps.length).toBeGreaterThan(0)
     expect(answer.sources.length).toBeGreaterThan(0)
     const asked = answer.given.filter(({ from }) => from === 'asked').map(({ input }) => input)
     expect([...new Set(asked)].sort()).toEqual(Object.keys(inputs).sort())
@@ -72,7 +73,9 @@ describe.each(everyQuestion)('%s by its %s examples', (name, system) => {
   it('offers related questions that are answered as they stand', () => {
     for (const { question: other, inputs: told, label } of answer.related) {
       expect(label).not.toBe('')
-      expect(ask(other as typeof name, told, system).status, `${label}: ${JSON.stringify(told)}`).toBe('answered')
+      // A topic says where to go on; without numbers the next question has to ask for them.
+      const open = name === 'does-it-matter' ? ['answered', 'incomplete'] : ['answered']
+      expect(open, `${label}: ${JSON.stringify(told)}`).toContain(ask(other as typeof name, told, system).status)
     }
   })
 })

@@ -61,6 +61,21 @@ describe('chat with Discord in good health', () => {
     expect(await service.stop()).toBe(0)
   })
 
+  it('offers topics while one is typed, and takes free text as it stands', async () => {
+    await open()
+    const record = await discord.interaction({
+      kind: 'autocomplete',
+      command: 'does-it-matter',
+      options: { topic: 'antiseize on lugs' },
+      focused: 'topic',
+    })
+    expect(record).toMatchObject({ type: 8, data: { choices: [{ name: 'anti-seize', value: 'anti-seize' }] } })
+    const answer = await discord.interaction({ command: 'does-it-matter', options: { topic: 'antiseize on lugs' } })
+    expect(headlineOf(answer.data)).toMatch(/^\*\*Yes, unless the maker’s figure is for this paste/)
+    await untilCounted('offered')
+    expect(discord.violations).toEqual([])
+  })
+
   it('a restart finds its commands registered and writes nothing', async () => {
     await open()
     expect(await service.stop()).toBe(0)

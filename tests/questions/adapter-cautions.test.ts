@@ -1,6 +1,6 @@
 // What questions about adapters warn of and refuse: directions, ranges, hands, pivots. Order counts: what can hurt most comes first.
 import { describe, expect, it } from 'vitest'
-import { answered, ask, cautionsOf, codesOf } from '../support/desk.ts'
+import { answered, ask, cautionsOf, codesOf, resultOf } from '../support/desk.ts'
 
 const base = { torque: '100 N·m', lever: '400 mm' }
 const cautions = (more: Record<string, string>): string[] =>
@@ -24,11 +24,18 @@ describe('a span of which one end is out of range', () => {
   })
 })
 
-it('a span with the hand off the grip and an unknown pivot tells its ends and the other end of the pivot', () => {
+it('a span with the hand off the grip and an unknown pivot tells the settings that keep inside it at either pivot', () => {
   const inputs = { torque: '36–44 lbf·ft', lever: '14 in', hand: '10 in', adapter: '2 in@0' }
   expect(answered('adapter-setting', inputs).headline).toMatch(
-    /^Set 31\.9 lbf·ft on the wrench \(28\.7 lbf·ft to 35 lbf·ft for the ends\).*and 33\.3 lbf·ft\.$/,
+    /^Set 30 lbf·ft to 35 lbf·ft on the wrench: .* wherever the wrench trips\.$/,
   )
+  // By hand: T/S = 12/10 at p = 0, (12.6/14)(12/8.6) at p = 1.4 in.
+  const { low, high } = resultOf(answered('adapter-setting', inputs), 'setting')
+  expect(low).toBeCloseTo(36 / 1.2, 9)
+  expect(high).toBeCloseTo((44 * 14 * 8.6) / (12.6 * 12), 9)
+  const narrow = answered('adapter-setting', { ...inputs, torque: '39.9–40.1 lbf·ft' })
+  expect(narrow.headline).toMatch(/^No setting is sure/)
+  expect(resultOf(narrow, 'setting').low).toBeCloseTo(31.85, 2)
 })
 
 it('a hand nearer than a wrench of its kind may trip is told so', () => {

@@ -37,7 +37,7 @@ describe('a slipperier state', () => {
 
   it('within 2:1 leads with the low end, which cannot over-tighten, and shows the typical', () => {
     const answer = changed('dry', 'moly', { 'k-from': '0.2' })
-    expect(answer.headline).toMatch(/Else no more than 50 N·m in place of 100 N·m is sure .*; typical is 65 N·m\.$/)
+    expect(answer.headline).toMatch(/Else no more than 50 N·m in place of 100 N·m: .*; typical is 65 N·m\.$/)
     expect(resultOf(answer, 'reduced-torque')).toMatchObject({
       low: expect.closeTo(50, 9),
       value: expect.closeTo(65, 9),

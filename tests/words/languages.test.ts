@@ -31,9 +31,16 @@ describe('a template', () => {
     ['{setting} and {setting}', '5 and 5'],
     ['no place at all', 'no place at all'],
     ['', ''],
-    ['{Setting} and {set ting} stay', '{Setting} and {set ting} stay'],
   ])('%j becomes %j', (template, text) => {
     expect(render(template, (place) => (place === 'setting' ? '5' : undefined))).toBe(text)
+  })
+
+  it.each(['{set ting}', '{ setting }', 'a } b', '{setting'])('%j has a brace that nobody fills: a bug', (template) => {
+    expect(() => render(template, () => '5')).toThrow('stray brace')
+  })
+
+  it('fills places of any letters', () => {
+    expect(render('{runOn}', () => '5')).toBe('5')
   })
 
   it('does not look into the values that it is given', () => {

@@ -1,6 +1,13 @@
 // The first response to an interaction, in the callback itself, well within the 3 s that Discord waits. One try that counts:
 // what Discord says of it is sorted into what became of the interaction, and never thrown.
-import { type APIInteraction, DiscordAPIError, InteractionResponseType, type REST, Routes } from 'discord.js'
+import {
+  type APICommandAutocompleteInteractionResponseCallbackData,
+  type APIInteraction,
+  DiscordAPIError,
+  InteractionResponseType,
+  type REST,
+  Routes,
+} from 'discord.js'
 import { FIRST_RESPONSE_MS, madeAt } from './once.ts'
 import type { ChatReply } from './reply.ts'
 
@@ -17,6 +24,17 @@ const sort = (error: unknown): Delivery => {
   return error instanceof Error && (error.name === 'AbortError' || error.name === 'TimeoutError')
     ? 'timed-out'
     : 'failed'
+}
+
+/** Offers while somebody types; they are worth nothing later, so one that fails is let go. */
+export const deliverOffers = async (
+  rest: REST,
+  { id, token }: Pick<APIInteraction, 'id' | 'token'>,
+  data: APICommandAutocompleteInteractionResponseCallbackData,
+): Promise<void> => {
+  const body = { type: InteractionResponseType.ApplicationCommandAutocompleteResult, data }
+  const signal = AbortSignal.timeout(FIRST_RESPONSE_MS - MARGIN_MS)
+  await rest.post(Routes.interactionCallback(id, token), { auth: false, body, signal }).catch(() => {})
 }
 
 /** Sends a reply. `told` gets the error behind anything but `answered`. */

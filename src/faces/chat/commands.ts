@@ -29,7 +29,13 @@ const option = (name: string, input: Input<unknown>, words: Words): APIApplicati
   if (input.choices && input.choices.length <= CHOICES) {
     return { ...base, description: describe(ask), choices: input.choices.map((value) => ({ name: value, value })) }
   }
-  return { ...base, description: describe(`${ask}, like ${input.example.metric} or ${input.example.inch}`) }
+  const { metric, inch } = input.example
+  const like = metric === inch ? metric : `${metric} or ${inch}`
+  return {
+    ...base,
+    description: describe(`${ask}, like ${like}`),
+    ...(input.fitting ? { autocomplete: true } : {}),
+  }
 }
 
 const optionsOf = (names: readonly QuestionName[], words: Words): APIApplicationCommandBasicOption[] => {

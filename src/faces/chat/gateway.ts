@@ -5,10 +5,11 @@ import type { ChatEvent } from '../../counters.ts'
 import type { Desk } from '../../desk/desk.ts'
 import { languageFor } from '../../words/index.ts'
 import type { Pictures } from '../pictures.ts'
-import { deliver } from './callback.ts'
+import { deliver, deliverOffers } from './callback.ts'
 import { buildCommands } from './commands.ts'
 import { askerOf, busyReply, handleInteraction } from './handler.ts'
 import { createLimits } from './limits.ts'
+import { isTyping, offersFor } from './offers.ts'
 import { createOnce } from './once.ts'
 import { type RegistrationPlan, register } from './registration.ts'
 
@@ -120,6 +121,11 @@ export const openChat = (parts: ChatParts): Chat => {
   const take = async (interaction: APIInteraction): Promise<void> => {
     const admission = admit(interaction.id)
     if (admission !== 'new') return count(admission)
+    // Every letter typed comes here; Discord holds them back itself, and they use up nobody's asks.
+    if (isTyping(interaction)) {
+      count('offered')
+      return deliverOffers(callbacks, interaction, offersFor(interaction, topics))
+    }
     const within = limits.admit(askerOf(interaction))
     if (within === true || (await within)) return answer(interaction)
     count('refused-busy')

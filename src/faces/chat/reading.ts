@@ -24,7 +24,7 @@ const rawOf = (options: Options): Record<string, unknown> => {
 
 /** The question of a slash command; undefined where the command or its part is not (or no longer) ours. */
 export const readCommand = (
-  data: APIChatInputApplicationCommandInteraction['data'],
+  data: Pick<APIChatInputApplicationCommandInteraction['data'], 'name'> & { readonly options?: Options },
   topics: readonly Topic[],
 ): ChatAsk | undefined => {
   const topic = topics.find(({ name }) => name === data.name)

@@ -8,7 +8,7 @@ export const problems = {
   'not-readable': { status: 400, title: 'The request cannot be read' },
   'unknown-question': { status: 404, title: 'There is no such question' },
   'wrong-method': { status: 405, title: 'This address is asked in another way' },
-  'no-figure': { status: 404, title: 'This question has no figure' },
+  'no-figure': { status: 404, title: 'There is no figure for this' },
   'not-answered': { status: 422, title: 'Something is missing, so there is nothing to draw' },
   'not-found': { status: 404, title: 'There is nothing at this address' },
   'too-large': { status: 413, title: 'The request is too large' },

@@ -31,7 +31,8 @@ const inputsOf = (name: QuestionName, words: Words, system: 'metric' | 'inch'): 
   const lines = Object.entries(question.inputs).map(([input, spec]) => {
     const { ask } = words.inputs[input as keyof Words['inputs']]
     const needed = spec.needed || question.oneOf.some(([first]) => first === input) ? '*' : ' '
-    const choices = spec.choices ? ` (${spec.choices.join(' | ')})` : ''
+    const offered = spec.choices ?? spec.suggestions
+    const choices = offered ? ` (${offered.join(' | ')})` : ''
     return `  ${needed} ${`${input}="${spec.example[system]}"`.padEnd(34)} ${ask}${choices}`
   })
   return [`${name}: ${words.questions[name]}`, ...lines]

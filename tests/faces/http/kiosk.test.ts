@@ -119,6 +119,11 @@ describe('figures', () => {
     ['an incomplete question', '/v1/questions/adapter-setting/figure.svg?torque=100+lb-ft', 422],
     ['a refused question', '/v1/questions/adapter-setting/figure.svg?torque=100', 422],
     ['a question without a figure', '/v1/questions/convert/figure.svg?quantity=1+N·m', 404],
+    [
+      'an answer that nothing can be drawn of',
+      '/v1/questions/clamp-force/figure.svg?size=M10&torque=45+N·m&k=0.2',
+      404,
+    ],
     ['a question that is none', '/v1/questions/nope/figure.png', 404],
   ])('%s', async (_name, url, status) => {
     const reply = await http.inject(url)

@@ -39,6 +39,8 @@ const sheetFor = async (
   const figure = figureOf(answer, languageFor(locale, desk.locale).words, theme)
   if (figure) return figure
   if (answer.status === 'refused') sendProblem(reply, refusedProblem(answer))
+  else if (answer.status === 'answered')
+    sendProblem(reply, problem('no-figure', 'This answer holds nothing that a figure could show.'))
   else sendProblem(reply, { ...problem('not-answered', answer.headline), missing: answer.missing })
   return undefined
 }

@@ -19,6 +19,7 @@ const inputSchema = z.object({
   needed: z.boolean(),
   most: z.number().int(),
   choices: z.array(z.string()).optional(),
+  suggestions: z.array(z.string()).optional().describe('offered beside free text'),
   example: z.string(),
   label: z.string(),
   ask: z.string(),
@@ -48,15 +49,18 @@ const catalogue = (words: Words, system: 'metric' | 'inch'): z.infer<typeof cata
       topic: topic.name,
       title: words.questions[name],
       href: `/v1/questions/${name}`,
-      inputs: Object.entries(questions[name].inputs).map(([input, { kind, needed, most, choices, example }]) => ({
-        name: input,
-        kind,
-        needed,
-        most,
-        ...(choices ? { choices: [...choices] } : {}),
-        example: example[system],
-        ...words.inputs[input as keyof Words['inputs']],
-      })),
+      inputs: Object.entries(questions[name].inputs).map(
+        ([input, { kind, needed, most, choices, suggestions, example }]) => ({
+          name: input,
+          kind,
+          needed,
+          most,
+          ...(choices ? { choices: [...choices] } : {}),
+          ...(suggestions ? { suggestions: [...suggestions] } : {}),
+          example: example[system],
+          ...words.inputs[input as keyof Words['inputs']],
+        }),
+      ),
       oneOf: questions[name].oneOf.map((group) => [...group]),
       results: [...questions[name].results],
     })),
@@ -67,12 +71,12 @@ const catalogue = (words: Words, system: 'metric' | 'inch'): z.infer<typeof cata
 // Documents a question's inputs for OpenAPI. Nothing is validated or changed by it: the desk reads every text itself.
 const inputsSchema = (name: QuestionName, words: Words, body: boolean) => {
   const { inputs } = questions[name]
-  const shape = Object.entries(inputs).map(([input, { most, choices, example }]) => {
+  const shape = Object.entries(inputs).map(([input, { most, choices, suggestions, example }]) => {
     const { ask, measure } = words.inputs[input as keyof Words['inputs']]
     const text = z.string().meta({
       description: `${ask}. ${measure}`,
       example: example.metric,
-      ...(choices ? { examples: [...choices] } : {}),
+      ...((choices ?? suggestions) ? { examples: [...(choices ?? suggestions ?? [])] } : {}),
     })
     const value = most > 1 ? (body ? z.union([text, z.array(text)]) : z.array(text)) : text
     return [input, value.optional()]

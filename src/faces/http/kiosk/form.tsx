@@ -38,16 +38,27 @@ const Control = ({
       </select>
     )
   }
+  const list = input.suggestions && `offers-${name}`
   return (
-    <input
-      {...common}
-      type="text"
-      autocomplete="off"
-      autocapitalize="off"
-      spellcheck={false}
-      value={value}
-      placeholder={`${words.page.like} ${input.example[system]}`}
-    />
+    <>
+      <input
+        {...common}
+        type="text"
+        list={list}
+        autocomplete="off"
+        autocapitalize="off"
+        spellcheck={false}
+        value={value}
+        placeholder={`${words.page.like} ${input.example[system]}`}
+      />
+      {list && (
+        <datalist id={list}>
+          {input.suggestions?.map((offer) => (
+            <option key={offer} value={offer} />
+          ))}
+        </datalist>
+      )}
+    </>
   )
 }
 
