@@ -1,5 +1,6 @@
 // What each kind of entry holds. Field names are the names of the inputs that fill them, so that a wrench can lend them to a question.
 import { z } from 'zod'
+import { units } from '../core/unit.ts'
 import { isoClasses, isoTypes } from '../mechanics/check-verdict.ts'
 import { wrenchTypes } from '../mechanics/pivot-range.ts'
 import { daySchema, intervalSchema, measuredIn, tagSchema, textUpTo, toleranceSchema } from './parts.ts'
@@ -97,12 +98,20 @@ export const checkBody = z
     /** From the centre of the drive to where the force acts; with the ways that read a force. */
     distance: measuredIn('length').optional(),
     'own-weight': ownWeightSchema.optional(),
+    /** Of the reference at 95 %, where a certificate states it; wins over the gauge's tolerance. */
+    'gauge-uncertainty': measuredIn('percent').optional(),
     state: z.enum(checkStates),
     conditions: z
       .strictObject({ 'temperature-c': z.number().optional(), notes: textUpTo(LONGEST_NOTE).optional() })
       .readonly()
       .optional(),
     points: z.array(pointSchema).min(1).max(MOST_CHECK_POINTS).readonly(),
+  })
+  // Force at a distance, or torque: a check that mixes them could not be worked out.
+  .refine(({ way, distance, points }) => {
+    const [byForce, dimension] = forceWays.includes(way) ? ([true, 'force'] as const) : ([false, 'torque'] as const)
+    const fits = points.every(({ readings }) => readings.every(({ unit }) => units[unit].dimension === dimension))
+    return fits && byForce === (distance !== undefined)
   })
   .readonly()
 

@@ -9,7 +9,8 @@ const most = measured(quantity(150, units['lbf·ft']), '150 ft-lbs')
 const card = { tag: 'W-07', name: 'Long click wrench', 'wrench-type': 'click', most, unit: 'lbf·ft' }
 const event = { wrench: 'W-07', what: 'dropped', date: '2026-03-01' }
 const point = { setting: most, readings: [measured(quantity(74, units.lbf))] }
-const check = { wrench: 'W-07', date: '2026-03-01', way: 'pull', state: 'as-found', points: [point] }
+const distance = measured(quantity(14, units.in))
+const check = { wrench: 'W-07', date: '2026-03-01', way: 'pull', distance, state: 'as-found', points: [point] }
 
 const entry = (kind: string, body: unknown, more: object = {}) => ({
   id: 'e1',
@@ -25,6 +26,16 @@ describe('an entry', () => {
     ['a card', entry('wrench', card)],
     ['a gauge', entry('gauge', { tag: 'S-1', name: 'Scale', 'gauge-type': 'luggage-scale' })],
     ['a check', entry('check', check)],
+    [
+      'a check with a tester',
+      entry('check', {
+        wrench: 'W-07',
+        date: '2026-03-01',
+        way: 'tester',
+        state: 'as-left',
+        points: [{ setting: most, readings: [most] }],
+      }),
+    ],
     ['an event', entry('event', event)],
     ['uses', entry('uses', { wrench: 'W-07', date: '2026-03-01', count: 0, since: 'check' })],
     ['a withdrawal', entry('withdrawal', {}, { supersedes: 'e0', why: 'noted twice' })],
@@ -48,6 +59,13 @@ describe('an entry', () => {
     ['a tag that leaves the address', entry('wrench', { ...card, tag: '../x' })],
     ['a largest torque in mm', entry('wrench', { ...card, most: { ...most, unit: 'mm' } })],
     ['an infinite value', entry('wrench', { ...card, most: { ...most, value: Number.POSITIVE_INFINITY } })],
+    ['a force without its distance', entry('check', { ...check, distance: undefined })],
+    ['a force from a tester', entry('check', { ...check, way: 'tester', distance: undefined })],
+    [
+      'a distance of a tester',
+      entry('check', { ...check, way: 'tester', points: [{ setting: most, readings: [most] }] }),
+    ],
+    ['a torque at a distance', entry('check', { ...check, points: [{ setting: most, readings: [most] }] })],
     ['a check without points', entry('check', { ...check, points: [] })],
     [
       'readings in two units',
