@@ -3,7 +3,15 @@ import { z } from 'zod'
 import { units } from '../core/unit.ts'
 import { isoClasses, isoTypes } from '../mechanics/check-verdict.ts'
 import { wrenchTypes } from '../mechanics/pivot-range.ts'
-import { daySchema, intervalSchema, measuredIn, tagSchema, textUpTo, toleranceSchema } from './parts.ts'
+import {
+  daySchema,
+  intervalSchema,
+  measuredFromZero,
+  measuredIn,
+  tagSchema,
+  textUpTo,
+  toleranceSchema,
+} from './parts.ts'
 
 const LONGEST_NAME = 80
 const LONGEST_NOTE = 500
@@ -138,7 +146,7 @@ export const eventBody = z
     /** When it began, of what lasts: left wound up. */
     from: daySchema.optional(),
     /** What it was left wound up to. */
-    setting: measuredIn('torque').optional(),
+    setting: measuredFromZero('torque').optional(),
     note: textUpTo(LONGEST_NOTE).optional(),
   })
   .readonly()

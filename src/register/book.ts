@@ -1,7 +1,7 @@
 // THE BOOK: the record folded into what stands now. Entries come in the order in which they were added; nothing is lost:
 // what was superseded or withdrawn stays with the entry that did so, and what fits nowhere is listed with the reason.
 import { foldTag } from './parts.ts'
-import { type Entry, isOf, type Kind, tagOf } from './records.ts'
+import { type Entry, isOf, type Kind, kindNames, tagOf } from './records.ts'
 
 /** An entry that stands, with what it replaced. */
 export interface Kept<K extends Kind = Kind> {
@@ -50,6 +50,9 @@ export interface Book {
   readonly wrenches: ReadonlyMap<string, WrenchFolder>
   readonly gauges: ReadonlyMap<string, Kept<'gauge'>>
   readonly strays: readonly Stray[]
+  /** Everything that stands, by the id of its entry; and the ids of what no longer does. */
+  readonly standing: ReadonlyMap<string, Kept>
+  readonly past: ReadonlySet<string>
 }
 
 interface Chain {
@@ -167,7 +170,11 @@ export const foldBook = (entries: readonly Entry[]): Book => {
       },
     ]),
   )
-  return { wrenches, gauges, strays }
+  const kept = kindNames.filter((kind) => kind !== 'withdrawal').flatMap((kind): Kept[] => keptOf(chains, kind))
+  const stray = new Set(strays.map(({ entry }) => entry))
+  const standing = new Map(kept.filter(({ entry }) => !stray.has(entry)).map((one) => [one.entry.id, one]))
+  const past = new Set(entries.map(({ id }) => id).filter((id) => !standing.has(id)))
+  return { wrenches, gauges, strays, standing, past }
 }
 
 export const wrenchOf = (book: Book, tag: string): WrenchFolder | undefined => book.wrenches.get(foldTag(tag))

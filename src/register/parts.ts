@@ -35,14 +35,19 @@ export interface Measured {
 
 const LONGEST_ENTERED = 64
 
-export const measuredIn = (...dimensions: readonly Dimension[]) =>
+const shapeOf = (value: z.ZodNumber, dimensions: readonly Dimension[]) =>
   z
     .strictObject({
-      value: z.number(),
+      value,
       text: textUpTo(LONGEST_ENTERED),
       unit: z.enum(dimensions.flatMap((dimension) => unitsOf(dimension).map(({ symbol }) => symbol as UnitSymbol))),
     })
     .readonly()
+
+/** Above zero, in a unit of these dimensions. */
+export const measuredIn = (...dimensions: readonly Dimension[]) => shapeOf(z.number().positive(), dimensions)
+/** Zero as well: a pivot at the drive, a wrench wound down. */
+export const measuredFromZero = (...dimensions: readonly Dimension[]) => shapeOf(z.number().nonnegative(), dimensions)
 
 /** Keeps a quantity; without the text it came from, as it would be typed. */
 export const measured = (q: Quantity, text: string = echoQuantity(q)): Measured => ({

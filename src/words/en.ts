@@ -1021,6 +1021,39 @@ export const en = {
       allowed: 'a hand farther out, or a known pivot',
       hint: 'Do not do it this way: with the hand so near the drive it depends on where the wrench trips, by a factor of {apart}. Hold farther out, or give pivot.',
     },
+    'no-such-wrench': {
+      allowed: 'the tag of a wrench in the register',
+      hint: 'Look at the tag, or add the wrench first.',
+    },
+    'no-such-gauge': {
+      allowed: 'the tag of a gauge in the register',
+      hint: 'Look at the tag, or add the gauge first.',
+    },
+    'no-such-entry': { allowed: 'an entry of the record', hint: 'Look up the entry again and correct that one.' },
+    'tag-taken': { allowed: 'a tag that is free', hint: 'Take another tag, or correct the card that holds this one.' },
+    'tag-fixed': { allowed: '{tag}', hint: 'A tag stays with its wrench or gauge: add a new card for a new tag.' },
+    'superseded-already': {
+      allowed: 'an entry that still stands',
+      hint: 'Someone was faster: look at what stands now, and correct that.',
+    },
+    'entry-of-other-kind': {
+      allowed: 'an entry of the same kind',
+      hint: 'That entry is of another kind ({event}): withdraw it and add the right one.',
+    },
+    'card-in-use': {
+      allowed: 'a card without a history',
+      hint: 'There are checks or events under it: retire the wrench, or correct its card.',
+    },
+    'wrench-retired': { allowed: 'a wrench in service', hint: 'It was retired: withdraw that first if it came back.' },
+    'event-without-setting': {
+      allowed: 'with wound-up only',
+      hint: 'Only of a wrench left wound up is the setting kept; of {event} leave it out.',
+    },
+    'why-missing': {
+      allowed: 'a reason in a few words',
+      hint: 'Say why: the old entry stays in the record beside it.',
+    },
+    'day-ahead': { allowed: 'up to {date}', hint: 'That day is still to come: look at the year and the month.' },
     'behind-the-hand': {
       allowed: 'an adapter that ends ahead of the hand',
       hint: 'This adapter reaches back {reach}, to or past the hand at {held}: the pull would turn the fastener backwards. Use a shorter one or another direction.',
