@@ -1,11 +1,13 @@
 // What the record takes: every rule that a new entry must keep, judged against the book as it stands. All faults at once.
 // Who may write what is a table; the shapes themselves are the schemas' to judge.
 import { type Fault, fault } from '../core/fault.ts'
+import { fromSi } from '../core/quantity.ts'
+import { units } from '../core/unit.ts'
 import { classesOf } from '../mechanics/check-verdict.ts'
 import { type Book, gaugeOf, type Kept, wrenchOf } from './book.ts'
 import { foldTag, quantityOf } from './parts.ts'
 import { type By, type Check, type Draft, type Kind, tagOf, type WrenchCard, type WrenchEvent } from './records.ts'
-import { torqueOfReading } from './reference.ts'
+import { ownWeightOf, torqueOfReading } from './reference.ts'
 
 /** What each role may add; corrections and withdrawals are a keeper's. An import brings what a keeper wrote elsewhere. */
 export const mayAdd: Readonly<Record<By['role'], readonly Kind[]>> = {
@@ -44,9 +46,13 @@ const eventFaults = ({ what, date, from, setting }: WrenchEvent): Fault[] => {
 
 /** A weight that beats the pull leaves no torque to compare with. */
 const pullFaults = (check: Check): Fault[] => {
-  const own = check['own-weight']?.mass
-  const beaten = check.points.some(({ readings }) => readings.some((one) => torqueOfReading(check, one) <= 0))
-  return own && beaten ? [fault('weight-beats-pull', 'own-weight', own.text)] : []
+  const { distance } = check
+  const beaten = check.points
+    .flatMap(({ readings }) => readings)
+    .find((reading) => torqueOfReading(check, reading) <= 0)
+  if (!beaten || !distance) return []
+  const weight = fromSi(Math.abs(ownWeightOf(check) ?? 0) / distance.value, units[beaten.unit])
+  return [fault('weight-beats-pull', 'points', beaten.text, { weight })]
 }
 
 /** A card's tag is free, or it is the one that the card replaces. */
