@@ -30,7 +30,10 @@ const textsOf = (raw: unknown): readonly string[] | undefined => {
   return Array.isArray(raw) && raw.every((text) => typeof text === 'string') ? raw : undefined
 }
 
-const readInput = (question: Question, name: string, raw: unknown): { value?: unknown; faults: readonly Fault[] } => {
+/** What reading needs of a declaration: a question's, or that of something that is kept. */
+export type Declared = Pick<Question, 'inputs' | 'oneOf' | 'alsoNeeded' | 'check'>
+
+const readInput = (question: Declared, name: string, raw: unknown): { value?: unknown; faults: readonly Fault[] } => {
   const input = question.inputs[name]
   if (input === undefined) {
     return { faults: [fault('unknown-input', name, shownRaw(raw), { inputs: Object.keys(question.inputs) })] }
@@ -43,7 +46,7 @@ const readInput = (question: Question, name: string, raw: unknown): { value?: un
 }
 
 const missingOf = (
-  question: Question,
+  question: Declared,
   values: Readonly<Record<string, unknown>>,
   tried: ReadonlySet<string>,
 ): string[] => {
@@ -55,7 +58,7 @@ const missingOf = (
 }
 
 /** Reads in the order of the declaration, so that every door gives the same document whatever order it received. */
-export const readQuestion = (question: Question, raw: unknown): Reading =>
+export const readQuestion = (question: Declared, raw: unknown): Reading =>
   raw !== null && typeof raw === 'object' && !Array.isArray(raw)
     ? readInputs(question, raw as RawInputs)
     : {
@@ -65,7 +68,7 @@ export const readQuestion = (question: Question, raw: unknown): Reading =>
         faults: [fault('not-an-object', '', shownRaw(raw), { example: '{"torque": "120 N·m"}' })],
       }
 
-const readInputs = (question: Question, raw: RawInputs): Reading => {
+const readInputs = (question: Declared, raw: RawInputs): Reading => {
   const values: Record<string, unknown> = {}
   const faults: Fault[] = []
   const given: Given[] = []

@@ -35,6 +35,10 @@ export type InputKind =
   | 'count'
   | 'interval'
   | 'events'
+  | 'text'
+  | 'tag'
+  | 'tolerance'
+  | 'temperature'
 
 /** Texts that can be typed as they stand, in each system. */
 export interface Example {

@@ -5,8 +5,9 @@ import { fromSi } from '../core/quantity.ts'
 import { units } from '../core/unit.ts'
 import { classesOf } from '../mechanics/check-verdict.ts'
 import { type Book, gaugeOf, type Kept, wrenchOf } from './book.ts'
+import { eventFaults } from './event-rules.ts'
 import { foldTag, quantityOf } from './parts.ts'
-import { type By, type Check, type Draft, type Kind, tagOf, type WrenchCard, type WrenchEvent } from './records.ts'
+import { type By, type Check, type Draft, type Kind, tagOf, type WrenchCard } from './records.ts'
 import { ownWeightOf, torqueOfReading } from './reference.ts'
 
 /** What each role may add; corrections and withdrawals are a keeper's. An import brings what a keeper wrote elsewhere. */
@@ -32,15 +33,6 @@ const cardFaults = (card: WrenchCard): Fault[] => {
     ...(lever && pivot && pivot.value.value >= lever.value
       ? [fault('above-limit', 'pivot', pivot.value.text, { limit: quantityOf(lever) })]
       : []),
-  ]
-}
-
-const eventFaults = ({ what, date, from, setting }: WrenchEvent): Fault[] => {
-  const lasts = what === 'wound-up'
-  return [
-    ...(from !== undefined && !lasts ? [fault('event-one-day', 'from', from, { event: what })] : []),
-    ...(setting && !lasts ? [fault('event-without-setting', 'setting', setting.text, { event: what })] : []),
-    ...(from !== undefined && lasts && from > date ? [fault('days-reversed', 'from', from)] : []),
   ]
 }
 
@@ -127,7 +119,7 @@ const bodyFaults = (book: Book, draft: Draft, today: string): Fault[] => {
       return [
         ...wrenchFaults(book, wrench, isCorrection),
         ...dayFaults('date', date, today),
-        ...eventFaults(draft.body),
+        ...eventFaults({ ...draft.body, setting: draft.body.setting?.text }),
       ]
     }
     case 'uses':

@@ -13,8 +13,8 @@ import {
   toleranceSchema,
 } from './parts.ts'
 
-const LONGEST_NAME = 80
-const LONGEST_NOTE = 500
+export const LONGEST_NAME = 80
+export const LONGEST_NOTE = 500
 
 /** How the pivot of a wrench is known: told by its maker, measured by two pulls, or taken by its kind. */
 export const pivotsFound = ['told', 'measured', 'assumed-by-kind'] as const

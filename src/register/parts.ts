@@ -8,7 +8,7 @@ import { type Dimension, type UnitSymbol, units, unitsOf } from '../core/unit.ts
 
 /** A tag is short and can stand in an address: letters of any script, digits, `.`, `-` and `_`. */
 export const LONGEST_TAG = 24
-const tagPattern = /^[\p{L}\p{N}][\p{L}\p{N}._-]*$/u
+export const tagPattern = /^[\p{L}\p{N}][\p{L}\p{N}._-]*$/u
 
 export const tagSchema = z.string().max(LONGEST_TAG).regex(tagPattern)
 
@@ -33,7 +33,7 @@ export interface Measured {
   readonly unit: UnitSymbol
 }
 
-const LONGEST_ENTERED = 64
+export const LONGEST_ENTERED = 64
 
 const shapeOf = (value: z.ZodNumber, dimensions: readonly Dimension[]) =>
   z

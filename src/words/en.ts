@@ -1021,6 +1021,31 @@ export const en = {
       allowed: 'a hand farther out, or a known pivot',
       hint: 'Do not do it this way: with the hand so near the drive it depends on where the wrench trips, by a factor of {apart}. Hold farther out, or give pivot.',
     },
+    'not-a-tag': {
+      allowed: 'letters, digits, ., - and _, at most {most}',
+      hint: 'A tag begins with a letter or a digit and holds no space: W-07.',
+    },
+    'not-a-tolerance': {
+      allowed: '{options}',
+      hint: 'Type a percentage, and of what if not of the reading: {options}.',
+    },
+    'not-a-temperature': { allowed: '{options}', hint: 'Type degrees with their unit: {options}.' },
+    'readings-not-of-way': {
+      allowed: 'a force for hang and pull, a torque for tester and laboratory',
+      hint: 'What was read does not go with {way}: look at the unit behind the readings, or at the way.',
+    },
+    'distance-not-of-way': {
+      allowed: 'with hang and pull only',
+      hint: 'With {way} the torque is read at once: leave the distance out, or look at the way.',
+    },
+    'units-differ': {
+      allowed: 'one unit for all readings of a point',
+      hint: 'Give every reading of a point one unit.',
+    },
+    'most-not-of-gauge': {
+      allowed: 'most-torque for a torque-tester, most-force for the others',
+      hint: 'A {type} does not read that: look at gauge-type, or use the other input.',
+    },
     'no-such-wrench': {
       allowed: 'the tag of a wrench in the register',
       hint: 'Look at the tag, or add the wrench first.',
