@@ -80,6 +80,12 @@ describe('every reason by itself', () => {
   })
 })
 
+describe('precedence', () => {
+  it('is stated once, from what keeps a wrench from use the longest to what does not', () => {
+    expect(statuses).toEqual(['retired', 'set-aside', 'out-of-limit', 'check-before-use', 'check-due', 'in-service'])
+  })
+})
+
 describe('of two reasons the one that keeps the wrench from use longer leads', () => {
   const later = '2027-06-01'
   const made: Readonly<Record<Status, readonly Entry[]>> = {
