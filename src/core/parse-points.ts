@@ -5,6 +5,7 @@ import { parseReadings } from './parse-list.ts'
 import { parseQuantity, type Wanted } from './parse-quantity.ts'
 import { isSpan } from './parse-target.ts'
 import type { Quantity } from './quantity.ts'
+import type { Dimension } from './unit.ts'
 
 /** What the wrench said, and what the reference showed each time; each in the unit in which it was typed. */
 export interface Point {
@@ -32,8 +33,9 @@ const parseSetting = (text: string, piece: string, wanted: Wanted): Read<Quantit
   return !setting.ok && isSpan(text, wanted) ? refuse(fault('one-value-only', wanted.input, text)) : setting
 }
 
-const parsePoint = (piece: string, input: string): Read<Point> => {
+const parsePoint = (piece: string, input: string, readIn: readonly Dimension[]): Read<Point> => {
   const wanted: Wanted = { input, dimensions: ['torque'] }
+  const shown: Wanted = { input, dimensions: readIn }
   if (piece === '') return refuse(fault('point-empty', input, piece))
   const [left = '', right, ...more] = piece.split(':').map((side) => side.trim())
   if (right === undefined) return refuse(fault('point-without-colon', input, piece))
@@ -42,13 +44,20 @@ const parsePoint = (piece: string, input: string): Read<Point> => {
   const readings =
     right === ''
       ? refuse(fault('point-without-readings', input, piece))
-      : parseReadings([right], wanted, { longest: LONGEST_POINTS, most: MOST_READINGS, tooMany: 'too-many-in-point' })
+      : parseReadings([right], shown, { longest: LONGEST_POINTS, most: MOST_READINGS, tooMany: 'too-many-in-point' })
   if (setting.ok && readings.ok) return read({ setting: setting.value, readings: readings.value })
   return refuse(...(setting.ok ? [] : setting.faults), ...(readings.ok ? [] : readings.faults))
 }
 
-/** The points of one text or several. All faults of all points; each names the point or the reading that is wrong. */
-export const parsePoints = (texts: readonly string[], input: string): Read<readonly Point[]> => {
+/**
+ * The points of one text or several. All faults of all points; each names the point or the reading that is wrong.
+ * `readIn`: what the reference shows, torque unless told otherwise (a scale shows force).
+ */
+export const parsePoints = (
+  texts: readonly string[],
+  input: string,
+  readIn: readonly Dimension[] = ['torque'],
+): Read<readonly Point[]> => {
   const faults: Fault[] = []
   const pieces: string[] = []
   for (const text of texts) {
@@ -61,7 +70,7 @@ export const parsePoints = (texts: readonly string[], input: string): Read<reado
   }
   const points: Point[] = []
   for (const piece of pieces) {
-    const point = parsePoint(piece, input)
+    const point = parsePoint(piece, input, readIn)
     if (point.ok) points.push(point.value)
     else faults.push(...point.faults)
   }

@@ -30,7 +30,10 @@ const textsOf = (raw: unknown): readonly string[] | undefined => {
   return Array.isArray(raw) && raw.every((text) => typeof text === 'string') ? raw : undefined
 }
 
-const readInput = (question: Question, name: string, raw: unknown): { value?: unknown; faults: readonly Fault[] } => {
+/** What reading needs of a declaration: a question's, or that of something that is kept. */
+export type Declared = Pick<Question, 'inputs' | 'oneOf' | 'alsoNeeded' | 'check'>
+
+const readInput = (question: Declared, name: string, raw: unknown): { value?: unknown; faults: readonly Fault[] } => {
   const input = question.inputs[name]
   if (input === undefined) {
     return { faults: [fault('unknown-input', name, shownRaw(raw), { inputs: Object.keys(question.inputs) })] }
@@ -43,7 +46,7 @@ const readInput = (question: Question, name: string, raw: unknown): { value?: un
 }
 
 const missingOf = (
-  question: Question,
+  question: Declared,
   values: Readonly<Record<string, unknown>>,
   tried: ReadonlySet<string>,
 ): string[] => {
@@ -55,7 +58,7 @@ const missingOf = (
 }
 
 /** Reads in the order of the declaration, so that every door gives the same document whatever order it received. */
-export const readQuestion = (question: Question, raw: unknown, loan?: Loan): Reading =>
+export const readQuestion = (question: Declared, raw: unknown, loan?: Loan): Reading =>
   raw !== null && typeof raw === 'object' && !Array.isArray(raw)
     ? readInputs(question, raw as RawInputs, loan)
     : {
@@ -75,14 +78,14 @@ export interface Loan {
 }
 
 // The asker's own word goes before the register's.
-const withLoan = (question: Question, raw: RawInputs, loan: Loan | undefined): ReadonlySet<string> =>
+const withLoan = (question: Declared, raw: RawInputs, loan: Loan | undefined): ReadonlySet<string> =>
   new Set(
     Object.keys(loan?.inputs ?? {}).filter(
       (name) => Object.hasOwn(question.inputs, name) && (!Object.hasOwn(raw, name) || raw[name] === undefined),
     ),
   )
 
-const readInputs = (question: Question, asked: RawInputs, loan: Loan | undefined): Reading => {
+const readInputs = (question: Declared, asked: RawInputs, loan: Loan | undefined): Reading => {
   const lent = withLoan(question, asked, loan)
   const raw: RawInputs = { ...asked, ...Object.fromEntries([...lent].map((name) => [name, loan?.inputs[name]])) }
   const values: Record<string, unknown> = {}

@@ -9,8 +9,10 @@ import { writeReadings } from '../core/readings-text.ts'
 import type { Dimension } from '../core/unit.ts'
 import { asked, common, type Input, type Options, one, within } from './input.ts'
 
-/** One to twelve points, each `setting: readings`; left what the wrench says, right the reference. */
-export const points = <N extends boolean = false>(options: Options<N> = {}): Input<readonly Point[], N> => ({
+/** One to twelve points, each `setting: readings`; left what the wrench says, right the reference. `readIn`: what that shows. */
+export const points = <N extends boolean = false>(
+  options: Options<N> & { readonly readIn?: readonly Dimension[] } = {},
+): Input<readonly Point[], N> => ({
   kind: 'points',
   most: MOST_POINTS,
   between: POINT_MARK,
@@ -19,7 +21,7 @@ export const points = <N extends boolean = false>(options: Options<N> = {}): Inp
     inch: '30 lbf·ft: 29.8; 30.3 lbf·ft | 75 lbf·ft: 74; 75.5 lbf·ft',
   }),
   read: (texts, input) => {
-    const all = parsePoints(texts, input)
+    const all = parsePoints(texts, input, options.readIn)
     if (!all.ok) return all
     const wanted: Wanted = { input, dimensions: ['torque'] }
     const faults = all.value

@@ -32,6 +32,10 @@ export type InputKind =
   | 'events'
   | 'wrench'
   | 'topic'
+  | 'text'
+  | 'tag'
+  | 'tolerance'
+  | 'temperature'
 
 /** Texts that can be typed as they stand, in each system. */
 export interface Example {

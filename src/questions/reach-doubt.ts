@@ -1,11 +1,12 @@
 // The doubt that a pull by hand carries: what is assumed of wrench, lengths and hand, the 95 % band, and what makes it.
 import { type Fault, fault } from '../core/fault.ts'
-import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
+import { fromSi, type Quantity, quantity, si, tidy } from '../core/quantity.ts'
 import { writeQuantity } from '../core/quantity-text.ts'
 import { units } from '../core/unit.ts'
 import { standardLimit } from '../mechanics/deviation.ts'
 import { factor, torqueAt } from '../mechanics/lever.ts'
 import { leverContributions } from '../mechanics/lever-doubt.ts'
+import { lengthHalfWidth } from '../mechanics/measured-by-hand.ts'
 import { band95, type Contribution, combined, ranked } from '../mechanics/uncertainty.ts'
 import { type Given, put, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
@@ -24,7 +25,7 @@ export const toleranceOf = ({
 
 /** How well people measure and pull, where nobody says: half-widths. Common practice. */
 export const habits = (system: 'metric' | 'inch') => ({
-  length: system === 'metric' ? quantity(3, units.mm) : quantity(0.125, units.in),
+  length: tidy(fromSi(lengthHalfWidth[system], system === 'metric' ? units.mm : units.in)),
   hand: quantity(12, units.mm),
   angle: quantity(3, units['°']),
   square: quantity(5, units['°']),

@@ -1099,6 +1099,64 @@ export const en = {
       allowed: 'a hand farther out, or a known pivot',
       hint: 'Do not do it this way: with the hand so near the drive it depends on where the wrench trips, by a factor of {apart}. Hold farther out, or give pivot.',
     },
+    'not-a-tag': {
+      allowed: 'letters, digits, ., - and _, at most {most}',
+      hint: 'A tag begins with a letter or a digit and holds no space: W-07.',
+    },
+    'not-a-tolerance': {
+      allowed: '{options}',
+      hint: 'Type a percentage, and of what if not of the reading: {options}.',
+    },
+    'not-a-temperature': { allowed: '{options}', hint: 'Type degrees with their unit: {options}.' },
+    'readings-not-of-way': {
+      allowed: 'a force for hang and pull, a torque for tester and laboratory',
+      hint: 'What was read does not go with {way}: look at the unit behind the readings, or at the way.',
+    },
+    'distance-not-of-way': {
+      allowed: 'with hang and pull only',
+      hint: 'With {way} the torque is read at once: leave the distance out, or look at the way.',
+    },
+    'units-differ': {
+      allowed: 'one unit for all readings of a point',
+      hint: 'Give every reading of a point one unit.',
+    },
+    'most-not-of-gauge': {
+      allowed: 'most-torque for a torque-tester, most-force for the others',
+      hint: 'A {type} does not read that: look at gauge-type, or use the other input.',
+    },
+    'no-such-wrench': {
+      allowed: 'the tag of a wrench in the register',
+      hint: 'Look at the tag, or add the wrench first.',
+    },
+    'no-such-gauge': {
+      allowed: 'the tag of a gauge in the register',
+      hint: 'Look at the tag, or add the gauge first.',
+    },
+    'no-such-entry': { allowed: 'an entry of the record', hint: 'Look up the entry again and correct that one.' },
+    'tag-taken': { allowed: 'a tag that is free', hint: 'Take another tag, or correct the card that holds this one.' },
+    'tag-fixed': { allowed: '{tag}', hint: 'A tag stays with its wrench or gauge: add a new card for a new tag.' },
+    'superseded-already': {
+      allowed: 'an entry that still stands',
+      hint: 'Someone was faster: look at what stands now, and correct that.',
+    },
+    'entry-of-other-kind': {
+      allowed: 'an entry of the same kind',
+      hint: 'That entry is of another kind ({event}): withdraw it and add the right one.',
+    },
+    'card-in-use': {
+      allowed: 'a card without a history',
+      hint: 'There are checks or events under it: retire the wrench, or correct its card.',
+    },
+    'wrench-retired': { allowed: 'a wrench in service', hint: 'It was retired: withdraw that first if it came back.' },
+    'event-without-setting': {
+      allowed: 'with wound-up only',
+      hint: 'Only of a wrench left wound up is the setting kept; of {event} leave it out.',
+    },
+    'why-missing': {
+      allowed: 'a reason in a few words',
+      hint: 'Say why: the old entry stays in the record beside it.',
+    },
+    'day-ahead': { allowed: 'up to {date}', hint: 'That day is still to come: look at the year and the month.' },
     'behind-the-hand': {
       allowed: 'an adapter that ends ahead of the hand',
       hint: 'This adapter reaches back {reach}, to or past the hand at {held}: the pull would turn the fastener backwards. Use a shorter one or another direction.',
