@@ -1,21 +1,7 @@
 // Whether an append was made before: by the keys and ids of its entries. Pure; every store asks it.
 import type { Entry } from '../register/records.ts'
+import { isSameDraft } from '../register/same-draft.ts'
 import type { Appended, Filed } from './store.ts'
-
-// The order in which an object's fields were written says nothing.
-const canonical = (value: unknown): unknown => {
-  if (Array.isArray(value)) return value.map(canonical)
-  if (typeof value !== 'object' || value === null) return value
-  return Object.fromEntries(
-    Object.entries(value)
-      .sort(([one], [other]) => (one < other ? -1 : 1))
-      .map(([name, held]) => [name, canonical(held)]),
-  )
-}
-
-// When and by which door it came in may differ from one try to the next; what it says may not.
-const said = ({ kind, body, supersedes, why }: Entry): string =>
-  JSON.stringify(canonical({ kind, body, supersedes, why }))
 
 /**
  * Undefined if nothing of it is in the record yet. `found` is all that the record holds under these keys and ids, in order.
@@ -25,7 +11,7 @@ export const knownOf = (entries: readonly Entry[], found: readonly Filed[]): App
   if (found.length === 0) return undefined
   const differs = entries.findIndex((entry, n) => {
     const kept = found[n]?.entry
-    return !kept || said(kept) !== said(entry) || (kept.key !== entry.key && kept.id !== entry.id)
+    return !kept || !isSameDraft(kept, entry) || (kept.key !== entry.key && kept.id !== entry.id)
   })
   if (differs < 0 && found.length === entries.length) return { kind: 'known', filed: found }
   const keys = new Set(entries.map(({ key }) => key))

@@ -45,6 +45,6 @@ export const postgresOutage = (error: unknown): unknown => {
     typeof code === 'string'
       ? codes.find(([begins]) => code.startsWith(begins))?.[1]
       : sayings.find(([says]) => says.test(error.message))?.[1]
-  const message = error.message || String((first as Error).message)
+  const { message } = first as Error
   return found ? new Outage(found, typeof code === 'string' ? `${message} (${code})` : message, error) : error
 }

@@ -1,5 +1,6 @@
 // The store in one SQLite file, for one machine. Every plan runs at once, without a pause in which anything else could run.
-import { existsSync, renameSync, rmSync } from 'node:fs'
+import { existsSync, mkdirSync, renameSync, rmSync } from 'node:fs'
+import { dirname } from 'node:path'
 import type { Database, Statement } from 'better-sqlite3'
 import { type CompiledQuery, DummyDriver, Kysely, SqliteAdapter, SqliteIntrospector, SqliteQueryCompiler } from 'kysely'
 import { Outage } from '../core/outage.ts'
@@ -42,12 +43,21 @@ const runPlan = <T>(plan: Plan<T>, ask: (query: CompiledQuery) => readonly unkno
   return step.value
 }
 
+const discard = (path: string): void => {
+  try {
+    for (const end of ['', '-wal', '-shm', '-journal']) rmSync(path + end, { force: true })
+  } catch {
+    // What kept it from being made may keep it from being removed; the first of the two is the one to tell.
+  }
+}
+
 const backUp = async (db: Database, path: string): Promise<number> => {
   if (existsSync(path)) throw new Outage('not-offered', `${path} is there already: give the backup another name`)
   const Driver = await loadDriver()
   const unfinished = `${path}.unfinished`
   try {
-    rmSync(unfinished, { force: true })
+    mkdirSync(dirname(path), { recursive: true })
+    discard(unfinished)
     await db.backup(unfinished)
     const copy = new Driver(unfinished, { fileMustExist: true })
     try {
@@ -62,7 +72,7 @@ const backUp = async (db: Database, path: string): Promise<number> => {
       copy.close()
     }
   } catch (error) {
-    for (const end of ['', '-wal', '-shm', '-journal']) rmSync(unfinished + end, { force: true })
+    discard(unfinished)
     throw sqliteOutage(error)
   }
 }

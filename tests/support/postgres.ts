@@ -1,7 +1,7 @@
 // A throw-away PostgreSQL server for tests: a cluster in a temporary folder, on loopback, gone at the end. PostgreSQL refuses to
 // run as root, so it is run as its own user where tests are root.
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
-import { chownSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
+import { chownSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -72,12 +72,10 @@ const untilAnswers = async (port: number): Promise<void> => {
 }
 
 const childrenOf = (pid: number): number[] =>
-  execFileSync('ps', ['-o', 'pid=', '--ppid', String(pid)], { encoding: 'utf8' })
-    .split('\n')
-    .map(Number)
-    .filter(Boolean)
+  readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8').split(' ').map(Number).filter(Boolean)
 
-export const startCluster = async (): Promise<Cluster> => {
+/** `safely`: every commit reaches the disk, as in a shop; tests need not wait for that. */
+export const startCluster = async ({ safely = false } = {}): Promise<Cluster> => {
   const folder = mkdtempSync(join(tmpdir(), 'armlength-pg-'))
   if (asRoot) chownSync(folder, idOf('-u'), idOf('-g'))
   const data = join(folder, 'data')
@@ -90,7 +88,12 @@ export const startCluster = async (): Promise<Cluster> => {
   let ended: Promise<unknown> = Promise.resolve()
   let databases = 0
   const start = async (): Promise<void> => {
-    const settings = { listen_addresses: '127.0.0.1', unix_socket_directories: '', fsync: 'off', max_connections: '40' }
+    const settings = {
+      listen_addresses: '127.0.0.1',
+      unix_socket_directories: '',
+      fsync: safely ? 'on' : 'off',
+      max_connections: '40',
+    }
     const given = Object.entries(settings).flatMap(([name, value]) => ['-c', `${name}=${value}`])
     const [command, rest] = asUser('postgres', ['-D', data, '-p', String(port), ...given])
     const child = spawn(command, rest, quiet)
