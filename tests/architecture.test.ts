@@ -47,6 +47,8 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   keeping: ['core', 'mechanics', 'register', 'questions', 'keeping'],
   words: ['core', 'words'],
   commands: ['questions', 'commands'],
+  register: ['core', 'mechanics', 'register'],
+  store: ['core', 'register', 'store'],
   figures: ['core', 'questions', 'words', 'figures'],
   desk: ['core', 'tables', 'questions', 'words', 'desk'],
   faces: ['core', 'questions', 'words'],
@@ -71,6 +73,8 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   keeping: [],
   words: [],
   commands: [],
+  register: ['zod'],
+  store: ['better-sqlite3', 'kysely', 'pg', 'node:fs', 'node:path', 'node:url'],
   figures: [],
   desk: [],
   faces: ['sharp', 'node:crypto', 'node:fs', 'node:module', 'node:os', 'node:path'],
@@ -126,6 +130,13 @@ describe('the directions of the house', () => {
     ]
     expect(users('discord.js')).toEqual(['faces/chat'])
     expect(users('fastify')).toEqual(['faces/http'])
+  })
+
+  it('only the store knows the databases', () => {
+    const users = ['better-sqlite3', 'kysely', 'pg'].map((name) => [
+      ...new Set(imports.filter(({ target }) => target === name).map(({ file }) => roomOf(file))),
+    ])
+    expect(users).toEqual([['store'], ['store'], ['store']])
   })
 
   it('no clock, randomness or environment is read outside the composition root: they are handed in', () => {

@@ -7,12 +7,20 @@ import { benchChat } from './chat.ts'
 import { benchHttp } from './http.ts'
 import { benchDesk } from './in-process.ts'
 import { benchStart } from './start.ts'
+import { benchStore } from './store.ts'
 
 const line = (...cells: readonly (string | number)[]): void => {
   const shown = cells.map((cell, n) =>
     typeof cell === 'number' ? cell.toFixed(cell < 10 ? 2 : 0).padStart(10) : cell.padEnd(n === 0 ? 34 : 12),
   )
   process.stdout.write(`${shown.join(' ')}\n`)
+}
+
+// Takes minutes, and so is done only when asked for.
+const [what, wrenches = '10000', checks = '1000000'] = process.argv.slice(2)
+if (what === 'store') {
+  await benchStore(line, Number(wrenches), Number(checks))
+  process.exit(0)
 }
 
 const answer = createDesk({ system: 'metric', locale: 'en' }).ask(
