@@ -1,6 +1,7 @@
 // The settings, read once from the environment: one schema, frozen; or every fault at once, by name, without the value.
 // An empty variable is one that is not set, as compose files and env files leave them.
 import { z } from 'zod'
+import { storeKindOf } from './store/open.ts'
 import { type LocaleName, localeNames } from './words/index.ts'
 
 const logLevels = ['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'] as const
@@ -46,6 +47,15 @@ const proxies = z
       value.every((one) => /^[0-9a-fA-F.:]+(\/\d{1,3})?$|^(loopback|linklocal|uniquelocal)$/.test(one)),
   )
 
+const isTimeZone = (text: string): boolean => {
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: text })
+    return true
+  } catch {
+    return false
+  }
+}
+
 /** Every setting: what it may be, what it is without being set, and what is said when it is wrong. */
 export const settings = {
   HOST: {
@@ -69,6 +79,21 @@ export const settings = {
     schema: shards,
     without: 'auto',
     allowed: 'auto, or the shards of this process and the number of all: 0,1/4',
+  },
+  DATABASE_URL: {
+    schema: z.string().refine((text) => storeKindOf(text) !== undefined),
+    without: 'file:./data/armlength.db',
+    allowed: 'file:./data/armlength.db, postgres://… or memory: (nothing is kept)',
+  },
+  SHOP_TIME_ZONE: {
+    schema: z.string().refine((text) => isTimeZone(text)),
+    without: 'UTC',
+    allowed: 'an IANA time zone: Europe/London',
+  },
+  API_KEYS_FILE: {
+    schema: z.string().min(1),
+    without: undefined,
+    allowed: 'a file of keys, a line each: role, name, SHA-256 in hex; without it nobody writes over HTTP',
   },
   SHOP_NAME: { schema: z.string().max(80), without: 'the shop', allowed: 'a name of at most 80 characters' },
   UNITS: { schema: z.enum(['metric', 'inch']), without: 'metric', allowed: 'metric or inch' },

@@ -3,8 +3,8 @@ import { randomUUID } from 'node:crypto'
 import closeWithGrace from 'close-with-grace'
 import { topics } from '../commands/index.ts'
 import { chatSettingsOf, loadSettings, type Settings } from './config.ts'
-import { createDesk, type Desk } from './desk/desk.ts'
 import type { Chat } from './faces/chat/gateway.ts'
+import { open, writersOf } from './opening.ts'
 import { engineVersion } from './tables/version.ts'
 
 const line = (text: string): void => void process.stdout.write(`${text}\n`)
@@ -13,8 +13,6 @@ const complain = (text: string): void => void process.stderr.write(`${text}\n`)
 // Whoever reads our lines may stop reading: `npm run ask -- … | head` is no failure.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 1))
 
-const deskOf = ({ UNITS: system, LOCALE: locale }: Settings): Desk => createDesk({ system, locale })
-
 const serve = async (settings: Settings): Promise<void> => {
   const { pino } = await import('pino')
   const { createCounters } = await import('./counters.ts')
@@ -22,11 +20,11 @@ const serve = async (settings: Settings): Promise<void> => {
   const { createPictures } = await import('./faces/pictures.ts')
   const log = pino({ level: settings.LOG_LEVEL }, pino.destination(2))
   const counters = createCounters({ process: true })
-  const desk = createDesk({ system: settings.UNITS, locale: settings.LOCALE, record: counters.asked })
+  const { desk, shop, trouble: registerTrouble, close } = open(settings, counters.asked)
   const pictures = createPictures()
   const forChat = chatSettingsOf(settings)
   let chat: Chat | undefined
-  const trouble = (): string | undefined => forChat && (chat ? chat.trouble() : 'chat is starting')
+  const chatTrouble = (): string | undefined => forChat && (chat ? chat.trouble() : 'chat is starting')
   const http = await buildHttp({
     desk,
     pictures,
@@ -35,14 +33,15 @@ const serve = async (settings: Settings): Promise<void> => {
     mostASecond: 1000,
     seen: counters.http,
     failed: (reference, error) => log.error({ err: error, reference }, 'an HTTP answer failed'),
-    readiness: () =>
-      trouble() === undefined ? { status: 'ok', reasons: [] } : { status: 'degraded', reasons: [String(trouble())] },
+    readiness: async () => [chatTrouble(), await registerTrouble()].filter((reason) => reason !== undefined),
+    register: { shop, keys: writersOf(settings) },
     metrics: async () => ({ type: counters.registry.contentType, text: await counters.registry.metrics() }),
   })
   const address = await http.listen({ host: settings.HOST, port: settings.PORT })
   closeWithGrace({ delay: 8000, logger: false }, async ({ err }) => {
     if (err) log.fatal({ err }, 'closing after a bug')
     await Promise.all([http.close(), chat?.close()])
+    await close()
   })
   if (forChat) {
     const { openChat } = await import('./faces/chat/gateway.ts')
@@ -65,13 +64,15 @@ const register = async (settings: Settings): Promise<void> => {
   const forChat = chatSettingsOf(settings)
   if (!forChat) throw new Error('DISCORD_TOKEN is not set: there is no bot to register commands for')
   const { registerCommands } = await import('./faces/chat/gateway.ts')
-  const { add, change, remove } = await registerCommands(forChat, topics, deskOf(settings))
+  const { add, change, remove } = await registerCommands(forChat, topics, open(settings).desk)
   line(`added: ${add.join(' ') || '-'}; changed: ${change.join(' ') || '-'}; removed: ${remove.join(' ') || '-'}`)
 }
 
 const ask = async (settings: Settings, argv: readonly string[]): Promise<void> => {
   const { runTerminal } = await import('./faces/terminal/terminal.ts')
-  process.exitCode = await runTerminal(argv, deskOf(settings), { out: line, err: complain })
+  const { desk, close } = open(settings)
+  process.exitCode = await runTerminal(argv, desk, { out: line, err: complain })
+  await close()
 }
 
 const [verb = 'serve', ...argv] = process.argv.slice(2)

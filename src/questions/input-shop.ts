@@ -16,7 +16,9 @@ export const wrenchTag = <N extends boolean = false>(options: Options<N> = {}): 
     const tag = text.value.trim()
     if (tag === '') return refuse(fault('empty', input, text.value, { example: 'W-07' }))
     if (tag.length > LONGEST_TAG) return refuse(fault('too-long', input, text.value, { most: String(LONGEST_TAG) }))
-    return tagPattern.test(tag) ? read(tag) : refuse(fault('not-a-tag', input, text.value))
+    return tagPattern.test(tag)
+      ? read(tag)
+      : refuse(fault('not-a-tag', input, text.value, { most: String(LONGEST_TAG) }))
   },
   given: (value, input) => [asked(input, value)],
 })

@@ -3,7 +3,10 @@
 
 import { matters } from './en-matters.ts'
 
+import { enRegister } from './en-register.ts'
+
 export const en = {
+  register: enRegister,
   say: {
     ...matters.say,
     'adapter.reach': 'How far the adapters reach along the wrench, ahead of the drive (negative: back toward the hand)',
@@ -366,6 +369,14 @@ export const en = {
       'The mean of A is not clear of 0, so that a percentage of it says little: compare other readings.',
     'independent-readings':
       'This holds for readings that do not lean on each other: take A and B in mixed order, on fresh joints; a nut that is tight already shows its breakaway.',
+    'wrench-not-to-be-used': '{wrench} is set aside or retired in the register: take another wrench.',
+    'failed-on': 'The last check of {wrench}, on {date}, found it outside its limit.',
+    'check-before-use':
+      'Check {wrench} before it is used where the torque matters: something happened to it on {date}.',
+    'never-checked': 'No check of {wrench} is in the register.',
+    'due-since': 'The check of {wrench} has been due since {date}.',
+    'last-check':
+      'At the last check of {wrench}, on {date}, its deviation was {deviation} at {setting}. It is told here, not taken into the answer.',
     'check-due': 'Until it has been checked, do not use this wrench where the torque matters.',
     'event-before-check': 'What happened before the last check is covered by that check.',
     'wound-up-briefly': 'Less than a month wound up changes little; months near full scale can take well over a tenth.',
@@ -1055,17 +1066,21 @@ export const en = {
     'too-long': { allowed: 'at most {most} characters', hint: 'Type the value alone.' },
     'above-limit': { allowed: 'at most {limit}', hint: 'Look at the number and its unit: at most {limit} is taken.' },
     'below-limit': { allowed: 'at least {limit}', hint: 'Look at the number and its unit: at least {limit} is taken.' },
-    'not-a-tag': {
-      allowed: 'letters, digits, -, _ and .',
-      hint: 'Type the tag as it hangs with the wrench: W-07.',
+    'key-taken': {
+      allowed: 'a new Idempotency-Key for a new entry',
+      hint: 'This key was used for another entry: send a new one.',
+    },
+    'others-write': {
+      allowed: 'one writer at a time',
+      hint: 'Others are writing of this wrench: look at it again, and send it once more.',
     },
     'no-register': {
       allowed: 'a wrench of a register that is kept here',
       hint: 'No register is kept here: leave the wrench out and give its lever yourself.',
     },
-    'no-such-wrench': {
-      allowed: 'a wrench of the register',
-      hint: 'No wrench of this tag is in the register. Nearest: {options}. Or leave it out and give the lever yourself.',
+    'wrench-not-here': {
+      allowed: 'the tag of a wrench in the register',
+      hint: 'No wrench of this tag is in the register: look at the tag, or leave it out and give the lever yourself.',
     },
     'pivot-and-type': {
       allowed: 'no pivot, or 0, with a wrench that senses at the drive ({type})',
@@ -1340,6 +1355,8 @@ export const en = {
     register: 'from the register',
     bench: 'from the bench',
     'too-fast': 'Too many questions in a short time. Wait ten seconds and ask again.',
+    'register-away':
+      'The register cannot be reached just now. Leave the wrench out and give its lever yourself, or try again in a moment; reference {reference}.',
     outage: 'Something here failed, not your question. Try again in a moment; reference {reference}.',
     'whole-answer': 'The whole answer is in the file.',
     or: 'or',

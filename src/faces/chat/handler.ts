@@ -6,6 +6,7 @@ import {
   InteractionType,
 } from 'discord.js'
 import type { Topic } from '../../../commands/topic.ts'
+import { Outage } from '../../core/outage.ts'
 import { askKnowing, type Desk } from '../../desk/desk.ts'
 import { figureOf } from '../../figures/index.ts'
 import type { Answer } from '../../questions/answer.ts'
@@ -64,7 +65,8 @@ export const handleInteraction = async (
     const answer = await askKnowing(desk, ask.question, ask.raw, { door: 'chat', locale })
     return renderReply(answer, words, await pictureOf(answer, words, pictures))
   } catch (error) {
-    return privateLine(words.faces.outage.replace('{reference}', failed(error)))
+    const text = error instanceof Outage ? words.faces['register-away'] : words.faces.outage
+    return privateLine(text.replace('{reference}', failed(error)))
   }
 }
 

@@ -6,12 +6,14 @@ import rateLimit from '@fastify/rate-limit'
 import swagger from '@fastify/swagger'
 import Fastify, { type FastifyError, type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify'
 import { jsonSchemaTransform, jsonSchemaTransformObject, serializerCompiler } from 'fastify-type-provider-zod'
+import { Outage } from '../../core/outage.ts'
 import type { Desk } from '../../desk/desk.ts'
 import { engineVersion } from '../../tables/version.ts'
 import type { Pictures } from '../pictures.ts'
 import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
 import { questionRoutes } from './api/questions.ts'
+import { type RegisterParts, registerRoutes } from './api/register.ts'
 import { readBody } from './body.ts'
 import { kioskRoutes } from './kiosk/routes.tsx'
 import { problem, sendProblem } from './problem.ts'
@@ -20,6 +22,7 @@ export interface HttpParts extends HealthParts {
   readonly desk: Desk
   readonly pictures: Pictures
   readonly shop: string
+  readonly register: RegisterParts
   readonly trustProxy: boolean | string[]
   /** Requests that one address may make in a second before it is told to wait. */
   readonly mostASecond: number
@@ -69,6 +72,11 @@ const handleErrors = (app: FastifyInstance, failed: HttpParts['failed']): void =
     if (status >= 400 && status < 500) return clientProblem(error, reply)
     const reference = randomUUID()
     failed(reference, error)
+    if (error instanceof Outage) {
+      reply.header('retry-after', '5')
+      const told = `Leave the wrench out and give its lever yourself, or try again in a moment; reference ${reference}.`
+      return sendProblem(reply, problem('register-away', told, `urn:uuid:${reference}`))
+    }
     return sendProblem(
       reply,
       problem('outage', `Try again in a moment; reference ${reference}.`, `urn:uuid:${reference}`),
@@ -167,6 +175,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   questionRoutes(app, parts.desk)
   figureRoutes(app, parts.desk, parts.pictures)
   healthRoutes(app, parts)
+  registerRoutes(app, parts.desk, parts.register)
   kioskRoutes(app, parts.desk, parts.shop)
   app.get('/openapi.json', { schema: { hide: true } }, (_request, reply) => {
     reply

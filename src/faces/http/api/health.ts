@@ -12,7 +12,8 @@ const healthSchema = z
   .meta({ id: 'Health' })
 
 export interface HealthParts {
-  readonly readiness: () => Readiness
+  /** What is ill; questions are answered all the same. */
+  readonly readiness: () => Promise<readonly string[]>
   readonly metrics: () => Promise<{ type: string; text: string }>
 }
 
@@ -39,12 +40,10 @@ export const healthRoutes = (app: FastifyInstance, { readiness, metrics }: Healt
         response: { 200: healthSchema, 503: healthSchema },
       },
     },
-    (_request, reply) => {
-      const { status, reasons } = readiness()
-      return reply
-        .code(status === 'down' ? 503 : 200)
-        .header('cache-control', 'no-store')
-        .send({ status, reasons: [...reasons] })
+    async (_request, reply) => {
+      const reasons = await readiness()
+      reply.header('cache-control', 'no-store')
+      return { status: reasons.length === 0 ? ('ok' as const) : ('degraded' as const), reasons: [...reasons] }
     },
   )
 

@@ -1,0 +1,114 @@
+// What the register lends to a question that names a wrench: its card as texts that anybody could have typed, and what must be
+// said of the wrench first. The last check is told, never silently applied.
+import { fault } from '../core/fault.ts'
+import { Outage } from '../core/outage.ts'
+import { fromSi, quantity } from '../core/quantity.ts'
+import { units } from '../core/unit.ts'
+import { isQuestionName, questions } from '../questions/index.ts'
+import { type Caution, caution } from '../questions/outcome.ts'
+import type { FleetRow } from '../register/fleet.ts'
+import type { WrenchCard } from '../register/records.ts'
+import type { Loan, RawInputs } from './read.ts'
+import type { Shop } from './shop.ts'
+
+/** Cards as inputs, by the names that the questions use. */
+export const lentInputs = (card: WrenchCard, asked: RawInputs): RawInputs => {
+  const { tolerance, interval } = card
+  // A tolerance of full scale is no tolerance of a reading: it is only lent together with what it is of.
+  const share =
+    tolerance === undefined
+      ? {}
+      : tolerance.of === 'reading'
+        ? { tolerance: tolerance.share.text }
+        : asked['tolerance'] === undefined && asked['of'] === undefined
+          ? { of: tolerance.of, 'full-scale-tolerance': tolerance.share.text }
+          : {}
+  const all = {
+    lever: card.lever?.text,
+    pivot: card.pivot?.value.text,
+    // Where the pivot is known, the kind adds nothing but a tolerance, which the card has of its own.
+    'wrench-type': card['wrench-type'],
+    'iso-type': card['iso-type'],
+    'iso-class': card['iso-class'],
+    least: card.least?.text,
+    most: card.most.text,
+    mark: card.mark?.text,
+    interval: interval && [
+      ...(interval.months === undefined ? [] : [`${interval.months} months`]),
+      ...(interval.uses === undefined ? [] : [`${interval.uses} uses`]),
+    ],
+    ...share,
+  }
+  return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined))
+}
+
+/** What leads an answer about a wrench, by its status today; then the last check at its worst, which is told and not applied. */
+export const wrenchCautions = ({ folder, status }: FleetRow): Caution[] => {
+  const [{ code, date }] = status.reasons
+  const wrench = folder.tag
+  const last = status.lastCheck
+  const lead: Readonly<Record<typeof status.status, readonly Caution[]>> = {
+    retired: [caution('wrench-not-to-be-used', { wrench })],
+    'set-aside': [caution('wrench-not-to-be-used', { wrench })],
+    'out-of-limit': [caution('out-of-limit'), caution('failed-on', { wrench, date })],
+    'check-before-use': [caution('check-before-use', { wrench, date })],
+    'check-due': [
+      caution('check-due'),
+      code === 'never-checked' ? caution('never-checked', { wrench }) : caution('due-since', { wrench, date }),
+    ],
+    'in-service': [],
+  }
+  if (!last) return [...lead[status.status]]
+  const { points } = last.judged
+  const worst = points.reduce((far, one) => (Math.abs(one.deviation) > Math.abs(far.deviation) ? one : far))
+  const unit = units[folder.card.entry.body.unit]
+  return [
+    ...lead[status.status],
+    caution('last-check', {
+      wrench,
+      date: last.kept.entry.body.date,
+      setting: fromSi(worst.setting, unit),
+      deviation: quantity(worst.deviation * 100, units['%']),
+    }),
+  ]
+}
+
+const wrenchIn = (raw: unknown): string | undefined => {
+  const named = typeof raw === 'object' && raw !== null ? (raw as RawInputs)['wrench'] : undefined
+  return typeof named === 'string' && named.trim() !== '' ? named.trim() : undefined
+}
+
+/** Looks the wrench of a question up; undefined where the question takes none or names none. */
+export const lenderOf =
+  (shop: Shop) =>
+  (name: string, raw: unknown): Promise<Loan> | undefined => {
+    const tag = wrenchIn(raw)
+    if (tag === undefined || !isQuestionName(name) || !Object.hasOwn(questions[name].inputs, 'wrench')) return undefined
+    return inTime(shop.wrench(tag)).then((found): Loan => {
+      if (!found) return { inputs: {}, faults: [fault('wrench-not-here', 'wrench', tag)], cautions: [] }
+      const lent = lentInputs(found.row.folder.card.entry.body, raw as RawInputs)
+      return { inputs: forQuestion(name, lent, raw as RawInputs), faults: [], cautions: wrenchCautions(found.row) }
+    })
+  }
+
+// An answer waits no longer than this for the register.
+const LONGEST_WAIT_MS = 1000
+
+const inTime = async <T>(looking: Promise<T>): Promise<T> => {
+  let timer: NodeJS.Timeout | undefined
+  const late = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new Outage('unreachable', 'the register took too long')), LONGEST_WAIT_MS)
+  })
+  return Promise.race([looking, late]).finally(() => clearTimeout(timer))
+}
+
+const forQuestion = (name: string, lent: RawInputs, raw: RawInputs): RawInputs => {
+  const { 'full-scale-tolerance': ofScale, of, ...rest } = lent
+  // tolerance-band alone knows what a tolerance is of.
+  const band = name === 'tolerance-band' && ofScale !== undefined ? { tolerance: ofScale, of } : {}
+  // A pivot that the asker tells goes before the kind on the card, and one on the card before its kind.
+  const known = raw['pivot'] !== undefined || rest['pivot'] !== undefined
+  const senses = rest['wrench-type'] === 'dial' || rest['wrench-type'] === 'electronic'
+  const { 'wrench-type': type, ...others } = rest
+  return { ...others, ...(known && senses ? {} : { 'wrench-type': type }), ...band }
+}

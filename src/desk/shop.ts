@@ -1,0 +1,216 @@
+// The shop's register behind the desk: reading it, and keeping what is new. A duty: what is answered as kept is in the store.
+// Takes the store's port, the clock and the ids; knows no door.
+import { type Fault, fault } from '../core/fault.ts'
+import { keepables } from '../keeping/index.ts'
+import { admissionFaults, mayRecord } from '../register/admit.ts'
+import { type Book, foldBook, gaugeOf, wrenchOf } from '../register/book.ts'
+import { asTheyHang, type FleetRow } from '../register/fleet.ts'
+import { foldTag } from '../register/parts.ts'
+import { type By, type Draft, type Entry, entryFrom, isOf, type Kind, tagOf } from '../register/records.ts'
+import { isSameDraft } from '../register/same-draft.ts'
+import { statusOf, type Today } from '../register/status.ts'
+import type { RegisterStore } from '../store/lazy.ts'
+import type { Card, CardPage, Filed } from '../store/store.ts'
+import { readQuestion } from './read.ts'
+
+export interface ShopParts {
+  readonly store: RegisterStore
+  /** An instant in UTC. */
+  readonly now: () => Date
+  readonly id: () => string
+  /** IANA name; days are the shop's own. */
+  readonly timeZone: string
+}
+
+/** Who writes, and the sender's own name for it: the same key a second time is the same entry. */
+export interface Writer extends By {
+  readonly key?: string | undefined
+}
+
+export type Keeping =
+  | { readonly kind: 'kept'; readonly entry: Entry; readonly again: boolean }
+  | { readonly kind: 'refused'; readonly faults: readonly Fault[]; readonly missing: readonly string[] }
+  | { readonly kind: 'forbidden' }
+
+export interface BoardPage {
+  readonly rows: readonly FleetRow[]
+  readonly next?: string | undefined
+}
+
+export interface Shop {
+  readonly keep: (kind: Kind, raw: unknown, who: Writer) => Promise<Keeping>
+  /** All that is known of a wrench, with the gauges that checked it; undefined where there is none of this tag. */
+  readonly wrench: (tag: string) => Promise<{ readonly book: Book; readonly row: FleetRow } | undefined>
+  readonly board: (limit: number, after?: string) => Promise<BoardPage>
+  readonly gauges: () => Promise<readonly Entry<'gauge'>[]>
+  readonly since: RegisterStore['since']
+  readonly today: () => Today
+}
+
+const MOST_GAUGES = 500
+const MOST_TRIES = 5
+
+/** What a card row holds of a wrench: the entries that its status on any day follows from, oldest first. */
+const summaryOf = (book: Book, tag: string): readonly Entry[] => {
+  const folder = wrenchOf(book, tag)
+  if (!folder) return []
+  const [check] = folder.checks
+  const since = check?.order ?? -1
+  const lasting = ['lent', 'lost', 'retired']
+  const kept = [
+    folder.card,
+    ...(check ? [check] : []),
+    ...folder.events.filter(({ order, entry }) => order > since || lasting.includes(entry.body.what)),
+    ...folder.events.filter(({ entry }) => check && entry.body.date >= check.entry.body.date),
+    ...folder.uses,
+  ]
+  const once = [...new Map(kept.map((one) => [one.entry.id, one])).values()]
+  return once.sort((one, other) => one.order - other.order).map(({ entry }) => bare(entry))
+}
+
+// Folded alone, an entry may not point to one that is not there.
+const bare = (entry: Entry): Entry => {
+  const { supersedes: _, why: __, ...rest } = entry
+  return rest as Entry
+}
+
+/** The rows that find a tag's cards, as they follow from its book. */
+const cardsOf = (book: Book, tag: string, now: Today): Card[] => {
+  const folder = wrenchOf(book, tag)
+  const gauge = gaugeOf(book, tag)
+  const cards: Card[] = []
+  if (folder) {
+    const { name, place } = folder.card.entry.body
+    const status = statusOf(book, folder, now)
+    cards.push({
+      kind: 'wrench',
+      tag: folder.tag,
+      name,
+      ...(place === undefined ? {} : { place }),
+      ...(status.due ? { due: status.due.on } : {}),
+      retired: status.status === 'retired',
+      summary: summaryOf(book, tag),
+    })
+  }
+  if (gauge) {
+    const { tag: own, name, place } = gauge.entry.body
+    const where = place === undefined ? {} : { place }
+    cards.push({ kind: 'gauge', tag: own, name, ...where, retired: false, summary: [bare(gauge.entry)] })
+  }
+  return cards
+}
+
+const entriesIn = (page: Pick<CardPage, 'cards'>): Entry[] => page.cards.flatMap(({ summary }) => summary as Entry[])
+
+const draftOf = (kind: Kind, values: Readonly<Record<string, unknown>>, raw: unknown, who: Writer): Draft => {
+  const { supersedes, why } = values as { supersedes?: string; why?: string }
+  const body = keepables[kind].body(values, raw as Record<string, unknown>)
+  return {
+    kind,
+    body,
+    by: { role: who.role, door: who.door },
+    ...(supersedes === undefined ? {} : { supersedes }),
+    ...(why === undefined ? {} : { why }),
+    ...(who.key === undefined ? {} : { key: who.key }),
+  } as Draft
+}
+
+export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
+  const days = new Intl.DateTimeFormat('sv-SE', { timeZone })
+  const today = (): Today => ({ today: days.format(now()) })
+
+  const historyOf = async (tags: readonly string[]): Promise<Filed[]> => {
+    const unique = [...new Map(tags.map((tag) => [foldTag(tag), tag])).values()]
+    const all = (await Promise.all(unique.map((tag) => store.history(tag)))).flat()
+    const once = new Map(all.map((filed) => [filed.seq, filed]))
+    return [...once.values()].sort((one, other) => one.seq - other.seq)
+  }
+
+  const gaugeTags = (filed: readonly Filed[]): string[] =>
+    filed.flatMap(({ entry }) => (isOf('check')(entry) && entry.body.gauge !== undefined ? [entry.body.gauge] : []))
+
+  /** The tags that a draft touches: its own, its gauge's, and those of what it supersedes. */
+  const touched = async (draft: Draft): Promise<{ own: string[]; read: string[] }> => {
+    const replaced = draft.supersedes === undefined ? undefined : await store.entry(draft.supersedes)
+    const own = [tagOf(draft), replaced && tagOf(replaced.entry)].filter((tag) => tag !== undefined)
+    const gauge = draft.kind === 'check' && draft.body.gauge !== undefined ? [draft.body.gauge] : []
+    return { own, read: [...own, ...gauge] }
+  }
+
+  const lastSeq = (filed: readonly Filed[]): number => filed.at(-1)?.seq ?? 0
+
+  const tryOnce = async (draft: Draft): Promise<Keeping | 'again'> => {
+    const { own, read } = await touched(draft)
+    const expects = await Promise.all(
+      [...new Map(own.map((tag) => [foldTag(tag), tag])).values()].map(async (tag) => ({
+        tag,
+        seq: lastSeq(await store.history(tag)),
+      })),
+    )
+    const found = await historyOf(read)
+    const filed = await historyOf([...read, ...gaugeTags(found)])
+    const book = foldBook(filed.map(({ entry }) => entry))
+    if (draft.key !== undefined) {
+      const [known] = await store.known(draft.key)
+      if (known) return sameOr(known.entry, draft)
+    }
+    const faults = admissionFaults(book, draft, today().today)
+    if (faults.length > 0) return { kind: 'refused', faults, missing: [] }
+    const entry = entryFrom(draft, id(), now().toISOString())
+    const after = foldBook([...filed.map((one) => one.entry), entry])
+    const cards = own.flatMap((tag) => cardsOf(after, tag, today()))
+    const dropped = own.flatMap((tag) => [
+      ...(wrenchOf(book, tag) && !wrenchOf(after, tag) ? [{ kind: 'wrench' as const, tag }] : []),
+      ...(gaugeOf(book, tag) && !gaugeOf(after, tag) ? [{ kind: 'gauge' as const, tag }] : []),
+    ])
+    const appended = await store.append({ entries: [entry], expects, cards, dropped })
+    if (appended.kind === 'kept') return { kind: 'kept', entry, again: false }
+    if (appended.kind === 'known') return sameOr((appended.filed[0] as Filed).entry, draft)
+    if (appended.kind === 'moved') return 'again'
+    return { kind: 'refused', faults: [fault('key-taken', 'key', appended.value)], missing: [] }
+  }
+
+  // A sender who heard nothing sends again: the same content is the same entry, another one is a slip.
+  const sameOr = (entry: Entry, draft: Draft): Keeping =>
+    isSameDraft(entry, draft)
+      ? { kind: 'kept', entry, again: true }
+      : { kind: 'refused', faults: [fault('key-taken', 'key', draft.key ?? '')], missing: [] }
+
+  return {
+    today,
+    since: store.since,
+    keep: async (kind, raw, who) => {
+      const reading = readQuestion(keepables[kind], raw)
+      if (reading.faults.length > 0 || reading.missing.length > 0) {
+        return { kind: 'refused', faults: reading.faults, missing: reading.missing }
+      }
+      const draft = draftOf(kind, reading.values, raw, who)
+      if (!mayRecord(draft)) return { kind: 'forbidden' }
+      for (let tries = 0; tries < MOST_TRIES; tries++) {
+        const kept = await tryOnce(draft)
+        if (kept !== 'again') return kept
+      }
+      return { kind: 'refused', faults: [fault('others-write', '', '')], missing: [] }
+    },
+    wrench: async (tag) => {
+      const own = await store.history(tag)
+      const filed = await historyOf([tag, ...gaugeTags(own)])
+      const book = foldBook(filed.map(({ entry }) => entry))
+      const folder = wrenchOf(book, tag)
+      return folder && { book, row: { folder, status: statusOf(book, folder, today()) } }
+    },
+    board: async (limit, after) => {
+      const [page, gauges] = await Promise.all([
+        store.cards({ order: 'place', kind: 'wrench', limit, after, withRetired: true }),
+        store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES }),
+      ])
+      const book = foldBook([...entriesIn(gauges), ...entriesIn(page)])
+      const rows = [...book.wrenches.values()]
+        .sort(asTheyHang)
+        .map((folder) => ({ folder, status: statusOf(book, folder, today()) }))
+      return { rows, ...(page.next === undefined ? {} : { next: page.next }) }
+    },
+    gauges: async () =>
+      entriesIn(await store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES })).filter(isOf('gauge')),
+  }
+}

@@ -1,0 +1,38 @@
+// Opens the desk with its register, for every verb of main.ts: the store that the settings name, the clock and the ids.
+import { randomUUID } from 'node:crypto'
+import { readFileSync } from 'node:fs'
+import type { Settings } from './config.ts'
+import { type Asked, createDesk, type Desk } from './desk/desk.ts'
+import { lenderOf } from './desk/lend.ts'
+import { createShop, type Shop } from './desk/shop.ts'
+import { readWriters, type WriterKey } from './faces/http/writers.ts'
+import { lazyStore } from './store/lazy.ts'
+import { openStore } from './store/open.ts'
+
+export interface Opened {
+  readonly desk: Desk
+  readonly shop: Shop
+  /** Why the register cannot be asked; looked at again when somebody wants to know. */
+  readonly trouble: () => Promise<string | undefined>
+  readonly close: () => Promise<void>
+}
+
+export const open = (settings: Settings, record?: (asked: Asked) => void): Opened => {
+  const { store, close } = lazyStore(() => openStore(settings.DATABASE_URL))
+  const shop = createShop({ store, now: () => new Date(), id: randomUUID, timeZone: settings.SHOP_TIME_ZONE })
+  const borrow = lenderOf(shop)
+  const desk = createDesk({ system: settings.UNITS, locale: settings.LOCALE, borrow, ...(record ? { record } : {}) })
+  const trouble = async (): Promise<string | undefined> => {
+    try {
+      await store.cards({ order: 'tag', limit: 1 })
+      return undefined
+    } catch (error) {
+      return `the register is away (${(error as { code?: string }).code ?? 'unknown'})`
+    }
+  }
+  return { desk, shop, trouble, close }
+}
+
+/** The keys of those who may write over HTTP; none where no file is named. Throws where the file cannot be read. */
+export const writersOf = ({ API_KEYS_FILE: path }: Settings): readonly WriterKey[] =>
+  path === undefined ? [] : readWriters(readFileSync(path, 'utf8'))

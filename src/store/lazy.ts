@@ -1,0 +1,43 @@
+// A store that is opened when it is first asked, and again after it could not be: questions do not wait for it, and a server
+// that comes back later is found.
+import { Outage } from '../core/outage.ts'
+import type { Store } from './store.ts'
+
+/** What the desk asks of the store. */
+export type RegisterStore = Pick<Store, 'append' | 'history' | 'entry' | 'known' | 'since' | 'cards' | 'check'>
+
+export interface LazyStore {
+  readonly store: RegisterStore
+  readonly close: () => Promise<void>
+}
+
+export const lazyStore = (open: () => Promise<Store>): LazyStore => {
+  let opening: Promise<Store> | undefined
+  let closed = false
+  const get = (): Promise<Store> => {
+    if (closed) return Promise.reject(new Outage('closed', 'the register was closed before it was asked'))
+    opening ??= open().catch((error: unknown) => {
+      opening = undefined
+      throw error
+    })
+    return opening
+  }
+  const store: RegisterStore = {
+    append: async (wanted) => (await get()).append(wanted),
+    history: (async (tag: string) => (await get()).history(tag)) as Store['history'],
+    entry: async (id) => (await get()).entry(id),
+    known: async (key) => (await get()).known(key),
+    since: async (seq, limit) => (await get()).since(seq, limit),
+    cards: async (wanted) => (await get()).cards(wanted),
+    check: async () => (await get()).check(),
+  }
+  return {
+    store,
+    close: async () => {
+      closed = true
+      // Never opened, or it could not be: there is nothing to close.
+      const opened = await opening?.catch(() => undefined)
+      await opened?.close()
+    },
+  }
+}
