@@ -51,7 +51,7 @@ const answerAdapterReading = (given: Asked, { of, system }: ResultUnits): Outcom
   const torque = fromSi(torqueAt(S, leverOf(given, p)), unit)
   const doubt = doubtOf(given, p, system)
   const reached = (away ? [range.low, range.high] : [p]).map((at) => torqueAt(S, leverOf(given, at)) / unit.factor)
-  const span = spanOf(given, S, system)
+  const span = spanOf(given, S, system, doubt)
   const low = span.low / unit.factor
   const high = span.high / unit.factor
   const lever = leverOf(given, p)

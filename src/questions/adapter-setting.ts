@@ -172,7 +172,7 @@ const answerAdapterSetting = (given: SettingAsked, { of, system }: ResultUnits):
     : undefined
   const other = open ? fromSi(highest, unit) : undefined
   const doubt = doubtOf(given, p, system)
-  const reached = spanOf(given, S, system)
+  const reached = spanOf(given, S, system, doubt)
   const low = reached.low / given.torque.unit.factor
   const high = reached.high / given.torque.unit.factor
   const rows = directions(given, T, p, unit)

@@ -61,11 +61,18 @@ export const doubtOf = (given: Reach, p: number, system: 'metric' | 'inch'): Dou
  * What the fastener may get at a setting [N·m]: at both ends of what the pivot may be, each with the band of its own pivot.
  * Where the hand is at the grip, the pivot has no say.
  */
-export const spanOf = (given: Reach, S: number, system: 'metric' | 'inch'): { low: number; high: number } => {
+export const spanOf = (
+  given: Reach,
+  S: number,
+  system: 'metric' | 'inch',
+  known: Doubt,
+): { low: number; high: number } => {
   const range = pivotOf(given)
-  const ends = (handAway(given) ? [range.low, range.high] : [range.low]).map((p) => {
+  const open = handAway(given) && range.low !== range.high
+  const ends = (open ? [range.low, range.high] : [range.low]).map((p) => {
     const T = torqueAt(S, leverOf(given, p))
-    const { band } = doubtOf(given, p, system)
+    // Solving a band costs most of an answer: one that is known already is taken.
+    const { band } = open ? doubtOf(given, p, system) : known
     return { low: T * (1 - band), high: T * (1 + band) }
   })
   return { low: Math.min(...ends.map(({ low }) => low)), high: Math.max(...ends.map(({ high }) => high)) }
@@ -88,7 +95,8 @@ export const checkDoubt = (given: Partial<Reach>, input: 'adapter' | 'hand'): Fa
   if (!lever || !adapter || (input === 'hand' && !hand)) return []
   const reach: Reach = { ...given, lever, adapter, tolerance: quantity(0, units['%']) }
   const { low, high } = pivotOf(reach)
-  const bands = [low, high].map((p) => doubtOf(reach, p, 'metric').band)
+  const ends = handAway(reach) && low !== high ? [low, high] : [low]
+  const bands = ends.map((p) => doubtOf(reach, p, 'metric').band)
   const factors = handAway(reach) ? [low, high].map((p) => factor(leverOf(reach, p))) : [1]
   const apart = Math.max(...factors) / Math.min(...factors)
   const band = Math.max(...bands)
