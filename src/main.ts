@@ -40,8 +40,7 @@ const serve = async (settings: Settings): Promise<void> => {
   const address = await http.listen({ host: settings.HOST, port: settings.PORT })
   closeWithGrace({ delay: 8000, logger: false }, async ({ err }) => {
     if (err) log.fatal({ err }, 'closing after a bug')
-    await Promise.all([http.close(), chat?.close()])
-    await close()
+    await Promise.all([http.close(), chat?.close()]).then(close)
   })
   if (forChat) {
     const { openChat } = await import('./faces/chat/gateway.ts')

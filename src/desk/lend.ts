@@ -3,10 +3,12 @@
 import { fault } from '../core/fault.ts'
 import { Outage } from '../core/outage.ts'
 import { fromSi, quantity } from '../core/quantity.ts'
+import { echoQuantity } from '../core/quantity-text.ts'
 import { units } from '../core/unit.ts'
 import { isQuestionName, questions } from '../questions/index.ts'
 import { type Caution, caution } from '../questions/outcome.ts'
 import type { FleetRow } from '../register/fleet.ts'
+import { quantityOf } from '../register/parts.ts'
 import type { WrenchCard } from '../register/records.ts'
 import type { Loan, RawInputs } from './read.ts'
 import type { Shop } from './shop.ts'
@@ -19,9 +21,9 @@ export const lentInputs = (card: WrenchCard, asked: RawInputs): RawInputs => {
     tolerance === undefined
       ? {}
       : tolerance.of === 'reading'
-        ? { tolerance: tolerance.share.text }
+        ? { tolerance: echoQuantity(quantityOf(tolerance.share)) }
         : asked['tolerance'] === undefined && asked['of'] === undefined
-          ? { of: tolerance.of, 'full-scale-tolerance': tolerance.share.text }
+          ? { of: tolerance.of, 'full-scale-tolerance': echoQuantity(quantityOf(tolerance.share)) }
           : {}
   const all = {
     lever: card.lever?.text,

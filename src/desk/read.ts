@@ -107,7 +107,8 @@ const readInputs = (question: Declared, asked: RawInputs, loan: Loan | undefined
     given.push(...(lent.has(name) ? told.map((one): Given => ({ ...one, from: 'register' })) : told))
   }
   const { wrench } = values
-  if (typeof wrench === 'string') faults.push(...(loan?.faults ?? [fault('no-register', 'wrench', wrench)]))
+  if (typeof wrench === 'string' && question.inputs['wrench']?.kind === 'wrench')
+    faults.push(...(loan?.faults ?? [fault('no-register', 'wrench', wrench)]))
   faults.push(...question.check(values))
   return { values, given, faults, missing: missingOf(question, values, tried) }
 }

@@ -6,6 +6,7 @@ import { z } from 'zod'
 import { createDesk } from '../../src/desk/desk.ts'
 import { buildHttp } from '../../src/faces/http/server.ts'
 import { answerSchema } from '../../src/questions/answer.ts'
+import { testShop } from '../support/doors.ts'
 
 const [, , kind, answerFile = ''] = process.argv
 
@@ -29,7 +30,8 @@ const ours = () =>
     failed: (_reference: string, error: unknown) => {
       throw error
     },
-    readiness: () => ({ status: 'ok', reasons: [] }),
+    register: { shop: testShop(), keys: [] },
+    readiness: async () => [],
     metrics: async () => ({ type: 'text/plain', text: '' }),
   })
 

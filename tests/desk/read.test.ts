@@ -82,7 +82,7 @@ describe('reading', () => {
 
   it('says which inputs there are, where one is not known', () => {
     const [fault] = ask('pull', { ...{ torque: '120 N·m', lever: '380 mm' }, weight: '1 kg' }).faults
-    expect(fault?.allowed).toBe('torque, lever or hand')
+    expect(fault?.allowed).toBe('torque, lever, hand or wrench')
   })
 
   it('cuts names and texts that are too long to be shown', () => {

@@ -3,12 +3,14 @@ import type { FastifyInstance } from 'fastify'
 import { topics } from '../../commands/index.ts'
 import { offersOf } from '../../commands/topic.ts'
 import { createDesk, type Desk } from '../../src/desk/desk.ts'
+import { createShop, type Shop } from '../../src/desk/shop.ts'
 import { handleInteraction } from '../../src/faces/chat/handler.ts'
 import { buildHttp } from '../../src/faces/http/server.ts'
 import type { Pictures } from '../../src/faces/pictures.ts'
 import { runTerminal } from '../../src/faces/terminal/terminal.ts'
 import type { Answer } from '../../src/questions/answer.ts'
 import { type QuestionName, questions } from '../../src/questions/index.ts'
+import { memoryStore } from '../../src/store/memory.ts'
 
 export type RawTexts = Readonly<Record<string, string | readonly string[]>>
 
@@ -24,6 +26,13 @@ export type Doors = Readonly<Record<DoorName, (question: QuestionName, raw: RawT
 
 export const testDesk = (): Desk => createDesk({ system: 'metric', locale: 'en' })
 
+/** A register that nothing outlives; its days and ids are told. */
+export const testShop = (today = '2026-06-01'): Shop => {
+  let count = 0
+  const now = (): Date => new Date(`${today}T10:00:00Z`)
+  return createShop({ store: memoryStore(), now, id: () => `e-${++count}`, timeZone: 'UTC' })
+}
+
 export const testHttp = (desk: Desk, mostASecond = 100_000): Promise<FastifyInstance> =>
   buildHttp({
     desk,
@@ -34,7 +43,8 @@ export const testHttp = (desk: Desk, mostASecond = 100_000): Promise<FastifyInst
     failed: (_reference, error) => {
       throw error
     },
-    readiness: () => ({ status: 'ok', reasons: [] }),
+    register: { shop: testShop(), keys: [] },
+    readiness: async () => [],
     metrics: async () => ({ type: 'text/plain', text: '' }),
   })
 

@@ -7,7 +7,7 @@ import type { Keeping, Shop } from '../../../desk/shop.ts'
 import { keepables } from '../../../keeping/index.ts'
 import { gaugeOf } from '../../../register/book.ts'
 import type { FleetRow } from '../../../register/fleet.ts'
-import type { Entry, Kind } from '../../../register/records.ts'
+import { type Entry, entrySchema, type Kind } from '../../../register/records.ts'
 import { judge } from '../../../register/verdict.ts'
 import { languageFor } from '../../../words/index.ts'
 import { problem, sendProblem } from '../problem.ts'
@@ -23,7 +23,6 @@ const rowSchema = z
   .object({ tag: z.string(), name: z.string(), place: z.string().optional(), status: statusSchema, href: z.string() })
   .meta({ id: 'WrenchRow' })
 const boardSchema = z.object({ wrenches: z.array(rowSchema), next: z.string().optional() }).meta({ id: 'Board' })
-const entrySchema = z.looseObject({ id: z.string(), at: z.string(), kind: z.string() }).meta({ id: 'RegisterEntry' })
 const checkSchema = z.object({
   entry: entrySchema,
   earlier: z.array(entrySchema),
@@ -189,6 +188,7 @@ export const registerRoutes = (app: FastifyInstance, desk: Desk, { shop, keys }:
         params: z.object({ tag: z.string() }),
         response: { 200: wrenchSchema },
       },
+      validatorCompiler: untouched,
       serializerCompiler: asItIs,
     },
     async (request, reply) => {

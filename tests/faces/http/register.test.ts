@@ -1,0 +1,179 @@
+// The register over HTTP: who may write, what is kept once, what is shown; and the answers that know the wrench.
+import type { FastifyInstance } from 'fastify'
+import { afterEach, describe, expect, it } from 'vitest'
+import { Outage } from '../../../src/core/outage.ts'
+import { createDesk } from '../../../src/desk/desk.ts'
+import { lenderOf } from '../../../src/desk/lend.ts'
+import type { Shop } from '../../../src/desk/shop.ts'
+import { buildHttp } from '../../../src/faces/http/server.ts'
+import { hashOfKey, readWriters, roleOf } from '../../../src/faces/http/writers.ts'
+import { noPictures, testShop } from '../../support/doors.ts'
+
+const KEEPER = 'kiln-lane-keeper-0001'
+const MECHANIC = 'kiln-lane-mechanic-0001'
+const keys = readWriters(`# bay\nkeeper office ${hashOfKey(KEEPER)}\n\nmechanic bay-2 ${hashOfKey(MECHANIC)}\n`)
+
+let http: FastifyInstance
+const told: unknown[] = []
+const start = async (shop: Shop = testShop(), writers = keys): Promise<void> => {
+  http = await buildHttp({
+    desk: createDesk({ system: 'metric', locale: 'en', borrow: lenderOf(shop) }),
+    pictures: noPictures,
+    shop: 'Kiln Lane Garage',
+    register: { shop, keys: writers },
+    trustProxy: false,
+    mostASecond: 100_000,
+    failed: (_reference, error) => told.push(error),
+    readiness: async () => [],
+    metrics: async () => ({ type: 'text/plain', text: '' }),
+  })
+}
+afterEach(() => http.close())
+
+const card = { tag: 'W-07', name: 'Half-inch click wrench', 'wrench-type': 'click', most: '200 N·m', lever: '400 mm' }
+const post = (url: string, payload: object, key?: string, more: Record<string, string> = {}) =>
+  http.inject({
+    method: 'POST',
+    url,
+    payload,
+    headers: { ...(key === undefined ? {} : { authorization: `Bearer ${key}` }), ...more },
+  })
+const check = {
+  date: '2026-05-01',
+  way: 'tester',
+  state: 'as-found',
+  points: '100 N·m: 100; 101; 100; 100; 100 N·m',
+  'gauge-uncertainty': '0.5 %',
+}
+
+describe('writing', () => {
+  it('is for those with a key, by their role', async () => {
+    await start()
+    expect((await post('/v1/wrenches', card)).statusCode).toBe(401)
+    expect((await post('/v1/wrenches', card, 'somebody-elses-key-01')).statusCode).toBe(401)
+    expect((await post('/v1/wrenches', card, MECHANIC)).statusCode).toBe(403)
+    const made = await post('/v1/wrenches', card, KEEPER)
+    expect(made.statusCode).toBe(201)
+    expect(made.json()).toMatchObject({ kind: 'wrench', by: { role: 'keeper', door: 'http' }, body: { tag: 'W-07' } })
+    expect((await post('/v1/wrenches/W-07/checks', check, MECHANIC)).statusCode).toBe(201)
+  })
+
+  it('is for nobody where no keys are named', async () => {
+    await start(testShop(), [])
+    expect((await post('/v1/wrenches', card, KEEPER)).statusCode).toBe(403)
+  })
+
+  it('tells every fault and what is missing, as a problem', async () => {
+    await start()
+    const reply = await post('/v1/wrenches', { tag: 'W-07', most: '200', colour: 'red' }, KEEPER)
+    expect(reply.statusCode).toBe(422)
+    const body = reply.json<{
+      type: string
+      faults: Array<{ input: string }>
+      missing: Array<{ input: string; ask: string }>
+    }>()
+    expect(body.type).toBe('urn:armlength:problem:not-kept')
+    expect(body.faults.map(({ input }) => input)).toEqual(['most', 'colour'])
+    expect(body.missing.map(({ input }) => input)).toEqual(['name', 'wrench-type'])
+    for (const { ask } of body.missing) expect(ask).not.toBe('')
+  })
+
+  it('keeps one entry for one Idempotency-Key', async () => {
+    await start()
+    await post('/v1/wrenches', card, KEEPER)
+    const key = { 'idempotency-key': 'bay-2-0001' }
+    const first = await post('/v1/wrenches/W-07/checks', check, MECHANIC, key)
+    const again = await post('/v1/wrenches/W-07/checks', check, MECHANIC, key)
+    expect([first.statusCode, again.statusCode]).toEqual([201, 200])
+    expect(again.json()).toEqual(first.json())
+    const other = await post('/v1/wrenches/W-07/checks', { ...check, date: '2026-05-02' }, MECHANIC, key)
+    expect(other.statusCode).toBe(422)
+    expect((await post('/v1/wrenches/W-07/checks', check, MECHANIC, { 'idempotency-key': 'ö' })).statusCode).toBe(400)
+  })
+})
+
+describe('reading', () => {
+  it('shows the board and a wrench with its checks, and keeps nothing', async () => {
+    await start()
+    await post('/v1/wrenches', card, KEEPER)
+    await post('/v1/wrenches/W-07/checks', check, MECHANIC)
+    const board = await http.inject('/v1/wrenches')
+    expect(board.headers['cache-control']).toBe('no-store')
+    expect(board.json()).toMatchObject({
+      wrenches: [{ tag: 'W-07', status: { code: 'in-service', due: '2027-05-01' }, href: '/v1/wrenches/W-07' }],
+    })
+    const one = await http.inject('/v1/wrenches/w-07')
+    expect(one.json()).toMatchObject({
+      tag: 'W-07',
+      checks: [{ verdict: 'pass', limit: 4, points: [{ setting: 100, deviation: expect.closeTo(-0.2, 2) }] }],
+    })
+    expect((await http.inject('/v1/wrenches/W-99')).json()).toMatchObject({ status: 404 })
+    expect((await http.inject('/v1/wrenches?limit=0')).statusCode).toBe(400)
+    expect((await http.inject('/v1/wrenches?colour=red')).statusCode).toBe(400)
+  })
+
+  it('walks a long board page by page, each wrench once', async () => {
+    await start()
+    for (let n = 1; n <= 7; n++) await post('/v1/wrenches', { ...card, tag: `W-${n}` }, KEEPER)
+    const seen: string[] = []
+    let after = ''
+    for (let pages = 0; pages < 10; pages++) {
+      const page = (await http.inject(`/v1/wrenches?limit=3${after}`)).json<{
+        wrenches: Array<{ tag: string }>
+        next?: string
+      }>()
+      seen.push(...page.wrenches.map(({ tag }) => tag))
+      if (page.next === undefined) break
+      after = `&after=${encodeURIComponent(page.next)}`
+    }
+    expect(seen.sort()).toEqual(['W-1', 'W-2', 'W-3', 'W-4', 'W-5', 'W-6', 'W-7'])
+  })
+
+  it('answers a question that names a wrench, and lets nobody keep that answer', async () => {
+    await start()
+    await post('/v1/wrenches', card, KEEPER)
+    const url = '/v1/questions/adapter-setting?torque=120+Nm&adapter=45+mm@0&wrench=W-07'
+    const reply = await http.inject(url)
+    expect(reply.headers['cache-control']).toBe('no-store')
+    expect(reply.headers['etag']).toBeUndefined()
+    expect(reply.json()).toMatchObject({ status: 'answered', cautions: [{ code: 'check-due' }, {}, {}, {}, {}, {}] })
+    await post('/v1/wrenches/W-07/checks', check, MECHANIC)
+    expect((await http.inject(url)).json<{ cautions: Array<{ code: string }> }>().cautions[0]?.code).toBe('last-check')
+    expect((await http.inject(url.replace('W-07', 'W-99'))).statusCode).toBe(422)
+  })
+})
+
+describe('a register that is away', () => {
+  it('is a calm 503, and questions without a wrench are answered', async () => {
+    const away = async (): Promise<never> => {
+      throw new Outage('unreachable', 'postgres://secret@db')
+    }
+    await start({ ...testShop(), wrench: away, board: away })
+    for (const url of ['/v1/wrenches', '/v1/questions/pull?torque=1+Nm&wrench=W-07']) {
+      const reply = await http.inject(url)
+      expect(reply.statusCode).toBe(503)
+      expect(reply.body).not.toContain('secret')
+      expect(reply.json<{ type: string }>().type).toBe('urn:armlength:problem:register-away')
+    }
+    expect((await http.inject('/v1/questions/pull?torque=1+Nm&hand=1+m')).statusCode).toBe(200)
+    expect(told.length).toBeGreaterThan(0)
+  })
+})
+
+describe('keys', () => {
+  it('are read from lines of role, name and hash, and a wrong line is named without what stands in it', () => {
+    expect(keys.map(({ role, name }) => [role, name])).toEqual([
+      ['keeper', 'office'],
+      ['mechanic', 'bay-2'],
+    ])
+    for (const wrong of ['owner a 00', `keeper ${hashOfKey('x')}`, `keeper a ${hashOfKey('x')}0`]) {
+      expect(() => readWriters(`\n${wrong}`)).toThrow(/^API_KEYS_FILE, line 2: (?!.*00)/)
+    }
+  })
+
+  it('open with the whole key alone', () => {
+    expect(roleOf(keys, `Bearer ${KEEPER}`)).toBe('keeper')
+    for (const wrong of [undefined, '', KEEPER, `Bearer ${KEEPER}x`, `Basic ${KEEPER}`, `Bearer ${hashOfKey(KEEPER)}`])
+      expect(roleOf(keys, wrong), wrong).toBeUndefined()
+  })
+})
