@@ -5,8 +5,9 @@ import type { Ladder } from '../questions/input.ts'
 import type { Given, Outcome } from '../questions/outcome.ts'
 import { phrase } from '../questions/phrase.ts'
 import { type Question, resultUnits } from '../questions/question.ts'
-import { dataVersion, engineVersion } from '../tables/version.ts'
 import { type LocaleName, languageFor } from '../words/index.ts'
+import { answerText, type Work, withText } from './ask-text.ts'
+import { always, blank } from './blank.ts'
 import { quantitiesOf, type Reading, readQuestion } from './read.ts'
 import { type Sayer, sayerFor } from './say.ts'
 
@@ -18,7 +19,8 @@ export interface Asker {
 
 /** What is kept of an ask, for counting: no values, nobody's name. */
 export interface Asked {
-  readonly question: QuestionName
+  /** `none` where a free text held no question of ours. */
+  readonly question: QuestionName | 'none'
   readonly status: Answer['status']
   readonly door: Asker['door']
   readonly faults: readonly string[]
@@ -27,6 +29,8 @@ export interface Asked {
 export interface Desk {
   /** `raw` is what the door received: an object of texts and lists of texts. Anything else in it is told as a fault. */
   readonly ask: (name: QuestionName, raw: unknown, asker: Asker) => Answer
+  /** Free text: the same document, with how it was read. Told as a fault where it is no text, empty or too long. */
+  readonly askText: (text: unknown, asker: Asker) => Answer
   /** Counts an answer that a door gives again from what it kept. */
   readonly again: (asked: Asked) => void
   readonly system: 'metric' | 'inch'
@@ -39,29 +43,11 @@ export interface DeskSettings {
   readonly record?: (asked: Asked) => void
 }
 
-const versions = { engine: engineVersion, data: dataVersion }
-
-const blank = (name: QuestionName): Omit<Answer, 'status' | 'headline'> => ({
-  question: name,
-  given: [],
-  results: {},
-  steps: [],
-  cautions: [],
-  pointers: [],
-  sources: [],
-  missing: [],
-  faults: [],
-  related: [],
-  versions,
-})
-
 const missingOf = (reading: Reading, say: Sayer): Answer['missing'] =>
   reading.missing.map((input) => {
     const words = say.words.inputs[input as keyof Sayer['words']['inputs']]
     return { input, ask: words.ask, measure: words.measure }
   })
-
-const always = (say: Sayer): Answer['cautions'] => [say.caution({ code: 'maker-first' })]
 
 const refused = (name: QuestionName, reading: Reading, say: Sayer): Answer => {
   const faults = reading.faults.map(say.fault)
@@ -180,7 +166,7 @@ const uniqueSources = (sources: Outcome['sources']): Answer['sources'] => {
 }
 
 /** What is counted of an answer. */
-export const askedOf = (question: QuestionName, answer: Answer, door: Asker['door']): Asked => ({
+export const askedOf = (question: QuestionName | 'none', answer: Answer, door: Asker['door']): Asked => ({
   question,
   status: answer.status,
   door,
@@ -198,9 +184,9 @@ export const createDesk = ({ system, locale, record }: DeskSettings): Desk => {
     }
     return known
   }
-  const work = (name: QuestionName, raw: unknown, say: Sayer): Answer => {
+  const work: Work = (name, raw, say, about) => {
     const question: Question<QuestionName> = questions[name]
-    const reading = readQuestion(question, raw)
+    const reading = about ? withText(readQuestion(question, raw), about) : readQuestion(question, raw)
     if (reading.faults.length > 0) return refused(name, reading, say)
     if (reading.missing.length > 0) return incomplete(question, reading, say, system)
     const outcome = question.answer(reading.values, resultUnits(quantitiesOf(reading.given), system))
@@ -210,6 +196,11 @@ export const createDesk = ({ system, locale, record }: DeskSettings): Desk => {
     system,
     locale,
     again: (asked) => record?.(asked),
+    askText: (text, asker) => {
+      const answer = answerText(text, sayer(asker.locale), work)
+      record?.(askedOf((answer.question as QuestionName | null) ?? 'none', answer, asker.door))
+      return answer
+    },
     ask: (name, raw, asker) => {
       const answer = work(name, raw, sayer(asker.locale))
       record?.(askedOf(name, answer, asker.door))

@@ -1,11 +1,13 @@
 // Every text that people read, in English. Other languages have this shape; a missing key does not compile.
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 
+import { asking } from './en-asking.ts'
 import { matters } from './en-matters.ts'
 
 export const en = {
   say: {
     ...matters.say,
+    ...asking.say,
     'adapter.reach': 'How far the adapters reach along the wrench, ahead of the drive (negative: back toward the hand)',
     'adapter.effective': 'The lever on which the hand really pulls the fastener',
     'adapter.factor': 'Torque at the fastener for each unit on the wrench (some manuals print the inverse)',
@@ -262,6 +264,7 @@ export const en = {
   },
   cautions: {
     ...matters.cautions,
+    ...asking.cautions,
     'maker-first':
       "The maker's own figure and procedure come first; this works out what to dial for a figure you already have.",
     'critical-joint':
@@ -409,6 +412,7 @@ export const en = {
   },
   topics: {
     ...matters.topics,
+    ...asking.topics,
     adapter: 'Crowfoot, offset adapter, chained spanner: what to dial, or what was reached',
     hand: 'Where the wrench is held, where it trips, how hard to pull',
     head: 'The head: interchangeable ones longer or shorter than the calibrated one, hinged ones tilted',
@@ -443,6 +447,7 @@ export const en = {
   },
   inputs: {
     ...matters.inputs,
+    ...asking.inputs,
     torque: {
       label: 'Torque',
       ask: 'the torque that the fastener must get',
@@ -794,6 +799,7 @@ export const en = {
   },
   results: {
     ...matters.results,
+    ...asking.results,
     setting: 'Setting',
     factor: 'Torque ÷ setting',
     'effective-lever': 'Effective lever',
@@ -849,6 +855,7 @@ export const en = {
   },
   faults: {
     ...matters.faults,
+    ...asking.faults,
     'unit-missing': { allowed: '{kind}: {units}', hint: 'Say the unit: type {options}.' },
     'unit-unknown': { allowed: '{kind}: {units}', hint: 'That unit is not known here: type {options}.' },
     'adapters-unparted': {
@@ -1130,6 +1137,7 @@ export const en = {
     },
   },
   page: {
+    ...asking.page,
     ownName: 'English',
     title: 'What do you need?',
     lead: 'The torque desk: ask with your own numbers and units, get the setting, the working, the doubt and the cautions.',
@@ -1153,6 +1161,7 @@ export const en = {
     'worked out': 'worked out',
   },
   faces: {
+    ...asking.faces,
     answered: 'Answered',
     incomplete: 'Not complete yet',
     refused: 'Not worked out',

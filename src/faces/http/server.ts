@@ -9,6 +9,7 @@ import { jsonSchemaTransform, jsonSchemaTransformObject, serializerCompiler } fr
 import type { Desk } from '../../desk/desk.ts'
 import { engineVersion } from '../../tables/version.ts'
 import type { Pictures } from '../pictures.ts'
+import { askRoutes } from './api/ask.ts'
 import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
 import { questionRoutes } from './api/questions.ts'
@@ -165,6 +166,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
     })
   }
   questionRoutes(app, parts.desk)
+  askRoutes(app, parts.desk)
   figureRoutes(app, parts.desk, parts.pictures)
   healthRoutes(app, parts)
   kioskRoutes(app, parts.desk, parts.shop)
