@@ -45,7 +45,7 @@ const answerPrevailing = (given: Asked, { of }: ResultUnits): Outcome => {
   return {
     headline: ends
       ? phrase('prevailing.span', { final, low: ends.low, high: ends.high })
-      : phrase('prevailing.set', { final, torque: given.torque, runOn: runOn }),
+      : phrase('prevailing.set', { final, torque: given.torque, run: runOn }),
     assumed: [],
     results: { 'final-torque': result(final, ends?.low.value, ends?.high.value) },
     steps,

@@ -157,7 +157,7 @@ export const en = {
     'multiplier.torque-ratio': 'What goes in, by the torque ratio as marked (losses are in it)',
     'multiplier.lowest-step': 'What goes in at the best efficiency',
     'multiplier.highest-step': 'What goes in at the poorest efficiency',
-    'prevailing.set': 'Tighten until the wrench shows {final}: {torque} and the run-on torque of {runOn}.',
+    'prevailing.set': 'Tighten until the wrench shows {final}: {torque} and the run-on torque of {run}.',
     'prevailing.span': 'Tighten until the wrench shows {low} to {high}, in the middle {final}.',
     'prevailing.final': 'Asked torque and run-on torque together (aviation: always)',
     'prevailing.army-adds': 'One army manual adds it only from a third of the asked torque on: here it does too',
