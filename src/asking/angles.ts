@@ -15,6 +15,7 @@ const turnTags: ReadonlySet<CueTag> = new Set<CueTag>(['turn'])
 const TURN_HELD = 7
 const reachTags: ReadonlySet<CueTag> = new Set<CueTag>(['crowfoot', 'adapter', 'spanner', 'extension'])
 const STANDS = 6
+const moreWords = new Set(['another', 'further', 'then', 'extra', 'more', 'additional', 'plus'])
 const torqueTags: ReadonlySet<CueTag> = new Set<CueTag>(['wanted', 'sourced', 'dialled', 'claimed', 'range', 'wrench'])
 
 const text = (scene: Scene, at: number): string => {
@@ -34,7 +35,7 @@ const joinedToTorque = (scene: Scene, placed: Placed): boolean => {
     : false
 }
 
-const bendWords = new Set(['at', 'to', 'about', 'around', 'bent', 'of'])
+const bendWords = new Set(['@', 'at', 'to', 'about', 'around', 'bent', 'of'])
 const LARGEST = 180
 
 /** `at 45`, `bent 30`: a number without a unit that only a bend can mean. */
@@ -42,7 +43,7 @@ const bareAngle = (scene: Scene, placed: Placed): boolean => {
   const { measure, at } = placed
   if (measure.kind !== 'bare' || measure.fraction || measure.value > LARGEST || measure.value % 5 !== 0) return false
   if (!bendWords.has(text(scene, at - 1))) return false
-  if (measure.value === 90 || measure.value === 180) return true
+  if (measure.value === 90 || measure.value === 180 || text(scene, at - 1) === '@') return true
   // `the adapter is at 135`: held by its noun, more than by any word that a torque goes with.
   if (
     (nearest(scene, placed, reachTags)?.score ?? 0) > Math.max(STANDS, nearest(scene, placed, torqueTags)?.score ?? 0)
@@ -93,7 +94,7 @@ const isBend = (scene: Scene, { at }: Placed, stands: boolean): boolean => {
   if (around.some((word) => roomWords.has(word))) return false
   if (stands || scene.has('swivel', 'flex-head')) return true
   if (
-    standWords.has(text(scene, at - 1)) ||
+    standWords.has([':', '=', '('].includes(text(scene, at - 1)) ? text(scene, at - 2) : text(scene, at - 1)) ||
     ['to', 'from', 'angle', 'bend', 'offset', 'off'].includes(text(scene, at + 1))
   )
     return true
@@ -108,7 +109,8 @@ export const anglesOf = (scene: Scene, mayBeBare: boolean): readonly Angle[] =>
     const joined = joinedToTorque(scene, placed)
     // `the crowfoot is turned 90°` is how it stands, not how far anything is tightened.
     const stands = (nearest(scene, placed, reachTags)?.score ?? 0) > STANDS
-    const turn = joined || (held > TURN_HELD && !stands)
+    const more = [1, 2].some((back) => moreWords.has(text(scene, placed.at - back)))
+    const turn = joined || (held > TURN_HELD && (more || !stands))
     return [{ ...placed, joined, turn, loose: !turn && !isBend(scene, placed, stands) }]
   })
 

@@ -86,6 +86,12 @@ const eitherWay = ({ reach, bar }: Scores, facts: Facts): boolean =>
   Math.abs(reach - bar) < 2 &&
   Math.max(reach, bar) >= 3
 
+/** `clicked at 80 with a crowfoot`: the torque that was wanted, or what the wrench said. Which, nothing tells. */
+const onlyDialled = ({ scene, torques }: Facts): boolean =>
+  !scene.has('ask-setting', 'ask-got') &&
+  torques.some(({ role }) => role === 'dialled') &&
+  !torques.some(({ role }) => role === 'wanted' || role === undefined)
+
 const careTopics: readonly Alternative[] = ['calibration', 'stored-wound-up'].map((topic) => ({
   question: 'does-it-matter',
   inputs: { topic },
@@ -139,6 +145,10 @@ const chosen = (
   if (topic === 'compare' && !facts.torques.some(({ role }) => role !== 'range'))
     return composeMatter('calibration', [])
   const proposed = composers[topic](facts)
+  if (topic === 'reach' && onlyDialled(facts)) {
+    const [other] = proposed.others.filter(({ question }) => question !== proposed.question)
+    if (other) return [otherwise(proposed.question, proposed.entries), other]
+  }
   const lacks = lacking(proposed)
   if (lacks === 0) return proposed
   const asked = scene.has('ask-matter') && !scene.has('ask-setting', 'ask-got')

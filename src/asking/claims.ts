@@ -9,7 +9,8 @@ import { dimensionOf } from './measure.ts'
 import { inputsOf, type Proposal } from './proposal.ts'
 import { pull } from './scene.ts'
 
-export type ClaimName = 'one-minus' | 'one-foot' | 'square-same' | 'percent-off' | 'bar-as-adapter'
+/** `turn-stage` is no claim but goes with them: a turn behind the torque, which was left aside. */
+export type ClaimName = 'turn-stage' | 'one-minus' | 'one-foot' | 'square-same' | 'percent-off' | 'bar-as-adapter'
 
 export interface Claim {
   readonly claim: ClaimName
@@ -86,6 +87,7 @@ export const claimsOf = (facts: Facts, proposal: Proposal | undefined): readonly
   const { torque, lever, adapter } = numbersOf(facts, proposal)
   const text = squeezed(facts)
   const claims: Claim[] = []
+  if (facts.angles.some(({ turn }) => turn) && torque !== undefined) claims.push({ claim: 'turn-stage' })
   if (minusRule.test(text))
     claims.push(
       quoted(

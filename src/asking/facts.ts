@@ -63,8 +63,8 @@ const kTags: ReadonlySet<CueTag> = new Set<CueTag>(['k-factor', 'friction'])
 
 export const factsOf = (scene: Scene): Facts => {
   const weighed = isWeighed(scene)
-  const lengths = lengthsOf(scene)
   const angles = anglesOf(scene, true)
+  const lengths = lengthsOf(scene, new Set(angles.map(({ at }) => at)))
   const nutFactors = nutFactorsOf(scene)
   const used = new Set([
     ...lengths.filter(({ unitless }) => unitless).map(({ at }) => at),

@@ -122,7 +122,12 @@ const numbered = (text: string, at: number, typed: string): MeasureAt | undefine
   const loose = matchAt(looseMixed, text, at)
   // `99 101 Nm` are two readings, `1 234 Nm` may be one number: only the second is left to be refused.
   const apart = /^\d{2,3}(?= \d{3}(?!\d))/.exec(text.slice(at, at + LONGEST))
-  const window = apart ? apart[0] : loose ? `${loose[1]}-${loose[2]}` : text.slice(at, at + LONGEST)
+  // A mark with a space behind it ends the number: `3/4, 2 in`.
+  const window = apart
+    ? apart[0]
+    : loose
+      ? `${loose[1]}-${loose[2]}`
+      : text.slice(at, at + LONGEST).replace(/[.,](?:\s[\s\S]*)?$|[.,]\s[\s\S]*$/, '')
   const number = readNumber(window)
   const length = loose ? loose[0].length : window.length - number.rest.length
   const end = at + Math.max(1, length)

@@ -110,11 +110,26 @@ const costOf = (piece: Piece, near: Placed): number | undefined => {
   return piece.text === ',' ? 2.5 : 0.3
 }
 
+const LONGEST_ASIDE = 40
+
+/** What stands in brackets is said aside: a noun before it still holds what comes after. */
+const pastAside = (scene: Scene, at: number, step: 1 | -1): number => {
+  const [opens, closes] = step === 1 ? ['(', ')'] : [')', '(']
+  const isMark = (place: number, text: string): boolean => {
+    const piece = scene.pieces[place]
+    return piece?.kind === 'mark' && piece.text === text
+  }
+  if (!isMark(at, opens)) return at
+  for (let away = 1; away < LONGEST_ASIDE; away++) if (isMark(at + step * away, closes)) return at + step * (away + 1)
+  return at
+}
+
 const around = (scene: Scene, placed: Placed, step: 1 | -1): Near[] => {
   const found: Near[] = []
   let cost = 0
+  let at = placed.at
   for (let away = 1; away < REACH; away++) {
-    const at = placed.at + step * away
+    at = pastAside(scene, at + step, step)
     const piece = scene.pieces[at]
     if (piece === undefined) break
     for (const cue of step === 1 ? scene.cuesAt(at) : scene.cuesBefore(at + 1)) {

@@ -58,7 +58,17 @@ const reachScore = (facts: Facts): number => {
   const has = (...tags: readonly CueTag[]): boolean => scene.has(...tags)
   const levered = lengthOf('lever', 'from-drive', 'overall') !== undefined
   const bent = facts.bends.known.length > 0 || facts.bends.hinted || bendAngles(facts).length > 0
-  const extended = has('extension') ? 3 + when(levered, 3) + when(bent && !has('vertical', 'bar'), 2) : 0
+  // `straight` alone may be said of a bar as well; a direction from the wrench, or a way out, is said of an adapter.
+  const outward =
+    bendAngles(facts).length > 0 ||
+    facts.bends.known.some(
+      (cue) =>
+        cue.angle !== 0 ||
+        cue.next - cue.first > 1 ||
+        (scene.pieces[cue.first]?.kind === 'word' &&
+          /^(?:in|inline|out|forward)/.test((scene.pieces[cue.first] as { text: string }).text)),
+    )
+  const extended = has('extension') ? 3 + when(outward && !has('vertical', 'bar'), levered ? 5 : 2) : 0
   const named = when(has('crowfoot'), 7) + when(has('adapter'), 5) + when(has('spanner'), 3)
   const base = Math.max(named, extended)
   // Both lengths with their roles are an adapter on a wrench, whatever it is called.
@@ -66,7 +76,7 @@ const reachScore = (facts: Facts): number => {
   if (base === 0) return when(has('formula') && levered && lengthOf('longer') !== undefined, 3)
   return (
     base +
-    when(levered && lengthOf('adapter', 'extension') !== undefined, 2) +
+    when(levered && named > 0 && lengthOf('adapter', 'extension') !== undefined, 2) +
     when(bent && named > 0, 1) +
     when(has('formula'), 1)
   )

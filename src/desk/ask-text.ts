@@ -64,6 +64,7 @@ const refused = (found: Fault, reading: NonNullable<Answer['reading']>, say: Say
 }
 
 const cautionOf: Readonly<Record<ClaimName, CautionCode>> = {
+  'turn-stage': 'turn-left-aside',
   'one-minus': 'quoted-one-minus',
   'one-foot': 'quoted-one-foot',
   'square-same': 'quoted-square-same',

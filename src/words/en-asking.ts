@@ -5,6 +5,8 @@ export const asking = {
     'ask.choice': 'This can be read in several ways, and the answers differ: pick the one that is meant.',
   },
   cautions: {
+    'turn-left-aside':
+      'The turn in the text was left aside: a turn is a stage of its own, and no lever changes it. Where the maker asks for torque and turn, the whole procedure is the maker’s.',
     'quoted-one-minus':
       'The rule that you quote, T · (1 − A/L), sets lower than T · L/(L + A), by exactly the share (A/L)² of the torque.',
     'quoted-one-foot':

@@ -6,7 +6,7 @@ import { type Unit, units } from '../../core/unit.ts'
 import { type Facts, percentBy, pickTorque } from '../facts.ts'
 import { isDimension, type Measure, textOf } from '../measure.ts'
 import { type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
-import type { Placed } from '../scene.ts'
+import { type Placed, pull } from '../scene.ts'
 import { type Torque, torqueText, unitsNamed } from '../torques.ts'
 import { unitChoices } from './reach.ts'
 
@@ -22,6 +22,22 @@ const distanceOf = (facts: Facts): Placed | undefined =>
 
 const settingRoles = ['dialled', 'at-setting', undefined, 'wanted', 'range'] as const
 
+const massUnit = ({ weight }: Measure): Unit => (weight === 'lb' ? units.lb : units.kg)
+
+const ALIKE = 1.05
+
+/** Readings of one pull are one row or alike; what differs is something else (a bucket, a man on the scale), and is asked. */
+const pullsOf = ({ forces, scene }: Facts): readonly Placed[] => {
+  const pulls = forces.filter((one) => pull(scene, one, 'own-weight') < OWN_WEIGHT)
+  // A bucket that is weighed by itself belongs to the pull: how much hangs there in all is asked.
+  if (pulls.length < forces.length && scene.has('weight')) return []
+  const sizes = pulls.map(({ measure }) => measure.value * forceUnit(measure).factor)
+  const row = pulls.every(({ measure }) => measure.list !== undefined && measure.list === pulls[0]?.measure.list)
+  return row || Math.max(...sizes) <= ALIKE * Math.min(...sizes) ? pulls : []
+}
+
+const OWN_WEIGHT = 8
+
 /** With a pull on the scale the wrench is judged; without one it is told what the scale must show. */
 export const composeScale = (facts: Facts): Proposal => {
   const distance = distanceOf(facts)
@@ -29,10 +45,13 @@ export const composeScale = (facts: Facts): Proposal => {
   const gauge = percentBy(facts, 'weigh-scale', 'tolerance', 'tester')
   const at = distance && entry('distance', textOf(distance.measure), distance)
   if (facts.forces.length > 0) {
+    const pulls = pullsOf(facts)
+    const wrench = pulls.length > 0 ? facts.forces.find((one) => !pulls.includes(one)) : undefined
     const entries = [
       at,
-      ...facts.forces.map((force) => entry('force', textOf(force.measure, forceUnit(force.measure)), force)),
+      ...pulls.map((force) => entry('force', textOf(force.measure, forceUnit(force.measure)), force)),
       torqueEntry('setting', torque),
+      wrench && entry('wrench-mass', textOf(wrench.measure, massUnit(wrench.measure)), wrench),
       gauge && entry('gauge-tolerance', textOf(gauge.measure), gauge),
     ]
     return proposal('scale-check', entries, {

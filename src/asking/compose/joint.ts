@@ -144,7 +144,9 @@ export const composeTurn = (facts: Facts): Proposal => {
 }
 
 export const composePrevailing = (facts: Facts): Proposal => {
-  const runOn = facts.torques.find(({ role }) => role === 'prevailing')
+  const [runOn] = facts.torques
+    .filter(({ role }) => role === 'prevailing')
+    .sort((one, other) => other.score - one.score)
   const rest = facts.torques.filter((one) => one !== runOn)
   const { torque } = pickTorque({ ...facts, torques: rest }, ['wanted', undefined, 'dialled', 'prevailing'])
   return proposal('prevailing', [torqueEntry('torque', torque), torqueEntry('run-on', runOn)])

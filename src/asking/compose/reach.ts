@@ -34,23 +34,23 @@ export const directionsOf = (facts: Facts, every = false): readonly Direction[] 
 }
 
 const chained =
-  /\b(?:stack\w*|chain\w*|two|three|both|plus|joined|bolted together|on top|then an?|daisy|second|another|in series|one after)\b/
+  /\b(?:stack\w*|chain\w*|(?:two|three|both) (?:crow|adapt|adaptor|offset|spanner|extension)\w*|plus|joined|bolted together|on top|then an?|daisy|second|another|in series|one after|all in (?:one )?line)\b/
+const eitherOne = /\b(?:or|which|either|vs|versus)\b/
+
+const isChained = ({ scene }: Facts): boolean => chained.test(scene.folded) && !eitherOne.test(scene.folded)
 
 const adaptersOf = (facts: Facts): readonly Length[] => {
   const sure = facts.lengthsOf('adapter')
   // An adapter that moves the fastener 50 mm further out is 50 mm long.
   const all =
-    [sure, facts.lengthsOf('extension', 'swivel'), facts.lengthsOf('longer')].find((some) => some.length > 0) ?? []
+    [sure, facts.lengthsOf('extension', 'swivel'), facts.lengthsOf('longer', 'shorter')].find(
+      (some) => some.length > 0,
+    ) ?? []
   // The same length said twice is one adapter, unless there are two of them.
   const distinct = all.filter(
     (one, index) => all.findIndex((other) => siOf(other.measure) === siOf(one.measure)) === index,
   )
-  return chained.test(facts.scene.folded) ? all : distinct
-}
-
-const between = (facts: Facts, one: Length, other: Length): string => {
-  const piece = facts.scene.pieces[one.at + 1]
-  return other.at - one.at <= 4 && piece !== undefined && piece.kind !== 'measure' ? piece.text : ''
+  return isChained(facts) ? all : distinct
 }
 
 const linkText = (length: Length, angle: number | undefined): string =>
@@ -73,10 +73,6 @@ interface Reach {
   readonly asks: readonly string[]
   readonly others: ReadonlyArray<Readonly<Record<string, string | readonly string[]>>>
 }
-
-const isChoice = (facts: Facts, links: readonly Length[]): boolean =>
-  links.length > 1 &&
-  links.slice(1).every((link, index) => ['or', '/'].includes(between(facts, links[index] as Length, link)))
 
 const straightLever = (facts: Facts): { lever?: Length; rivals: readonly Length[] } => {
   const levers = [...facts.lengthsOf('lever', 'from-drive')]
@@ -136,16 +132,21 @@ const reachOf = (facts: Facts): Reach => {
       : []
   const usedLever = rivals.length === 0 ? lever : undefined
   if (lever && rivals.length > 0) for (const one of [lever, ...rivals]) others.push({ lever: textOf(one.measure) })
-  const choice = isChoice(facts, links)
-  const chain = !choice && links.length > 1
-  if (choice) for (const one of links.slice(1)) others.push({ adapter: textOf(one.measure) })
+  // Several adapters that nothing puts together: each is offered, and none is taken.
+  const chain = links.length > 1 && isChained(facts)
+  const choice = links.length > 1 && !chain
+  if (choice) for (const one of links) others.push({ adapter: textOf(one.measure) })
+  if (choice && !eitherOne.test(facts.scene.folded))
+    others.push({ adapter: links.map(({ measure }) => textOf(measure)) })
   for (const { value } of chain ? [] : turned) others.push({ angle: degrees(value) })
   const [link] = links
-  const adapters = chain
-    ? chainEntries(links, directionsOf(facts, true))
-    : link
-      ? [entry('adapter', textOf(link.measure), link)]
-      : []
+  const adapters = choice
+    ? []
+    : chain
+      ? chainEntries(links, directionsOf(facts, true))
+      : link
+        ? [entry('adapter', textOf(link.measure), link)]
+        : []
   const angle =
     !chain && direction && asks.length === 0 ? entry('angle', degrees(direction.value), direction.from) : undefined
   return {

@@ -34,7 +34,7 @@ export const bends: ReadonlyArray<readonly [number | undefined, string]> = [
   ],
   [
     180,
-    'points back|pointing back|point back|backward|backwards|reversed|toward my hand|towards my hand|toward me|towards me|toward the handle|towards the handle|back toward|back towards|bent back|turned back|facing back|faces back|folded back|shorten|shortens|shortened|rotated backwards|rotated back|toward the hand|towards the hand|toward the grip|towards the grip|back at me|swung back|flipped back',
+    'reduces the length|reduce the length|reduces the effective length|makes it shorter|makes the wrench shorter|makes the lever shorter|points back|pointing back|point back|backward|backwards|reversed|toward my hand|towards my hand|toward me|towards me|toward the handle|towards the handle|back toward|back towards|bent back|turned back|facing back|faces back|folded back|shorten|shortens|shortened|rotated backwards|rotated back|toward the hand|towards the hand|toward the grip|towards the grip|back at me|swung back|flipped back',
   ],
   [
     undefined,

@@ -8,7 +8,7 @@ export const things = {
   adapter:
     'sticks out|stick out|reaches out|protrudes|adapter|adaptor|a =|e =|le =|lx =|torque adapter|torque adaptor|offset adapter|offset adaptor|offset tab|offset link|offset wrench|dog bone|dogbone|special tool|special wrench|special spanner|service tool|factory tool|factory spanner|extension tool|extension wrench|extension spanner|peg tool|tool arm|arm of the tool|square hole|base nut wrench|hook spanner with a square hole|spanner adapter|extension plate|offset|offset head|attachment|torque arm|offset extension',
   extension: 'extension|extender|ext|extention|extension piece|extensions piece|extn',
-  bar: 'extension bar|vertical extension|drive extension|socket extension|impact extension|ratchet extension|long extension|extension rod|long socket extension|deep socket|straight extension',
+  bar: 'extension bar|vertical extension|drive extension|socket extension|impact extension|ratchet extension|extension rod|long socket extension|deep socket|straight extension',
   wrench:
     'wrench|torque wrench|click wrench|beam wrench|dial wrench|click type|clicker|click torque wrench|tw|ratchet|micrometer wrench|torque spanner|split beam|lw|wrench length|length of the wrench|wrench arm',
   'lever-arm':
