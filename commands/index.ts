@@ -1,5 +1,6 @@
 // The topics that people can ask about, in the order in which they are shown. Typed and explicit; no folder is scanned.
 import { adapter } from './adapter.ts'
+import { ask } from './ask.ts'
 import { bench } from './bench.ts'
 import { bolt } from './bolt.ts'
 import { check } from './check.ts'
@@ -26,4 +27,5 @@ export const topics: readonly Topic[] = [
   bench,
   convert,
   doesItMatter,
+  ask,
 ]

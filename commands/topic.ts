@@ -12,11 +12,16 @@ export interface Offer {
 
 /**
  * `alone`: the topic is one question. `find`: one set of inputs, and an option `find` that says what is wanted, the
- * first offer by default. `parts`: each offer is asked under its own word.
+ * first offer by default. `parts`: each offer is asked under its own word. `text`: free text, of which the question is found.
  */
 export type Topic =
   | { readonly name: TopicName; readonly shape: 'alone'; readonly question: QuestionName }
+  | { readonly name: TopicName; readonly shape: 'text' }
   | { readonly name: TopicName; readonly shape: 'find' | 'parts'; readonly offers: readonly Offer[] }
 
 export const offersOf = (topic: Topic): readonly QuestionName[] =>
-  topic.shape === 'alone' ? [topic.question] : topic.offers.map(({ question }) => question)
+  topic.shape === 'text'
+    ? []
+    : topic.shape === 'alone'
+      ? [topic.question]
+      : topic.offers.map(({ question }) => question)

@@ -48,8 +48,9 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   words: ['core', 'words'],
   commands: ['questions', 'commands'],
   store: ['core', 'register', 'store'],
+  asking: ['core', 'mechanics', 'tables', 'questions', 'asking'],
   figures: ['core', 'questions', 'words', 'figures'],
-  desk: ['core', 'tables', 'register', 'keeping', 'questions', 'words', 'desk', 'store'],
+  desk: ['core', 'tables', 'register', 'keeping', 'questions', 'asking', 'words', 'desk', 'store'],
   faces: ['core', 'questions', 'words'],
   'faces/chat': ['core', 'figures', 'questions', 'words', 'commands', 'desk', 'faces', 'faces/chat'],
   'faces/http': [
@@ -85,6 +86,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   words: [],
   commands: [],
   store: ['better-sqlite3', 'kysely', 'pg', 'node:fs', 'node:path', 'node:url'],
+  asking: [],
   figures: [],
   desk: [],
   faces: ['sharp', 'node:crypto', 'node:fs', 'node:module', 'node:os', 'node:path'],

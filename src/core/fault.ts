@@ -114,6 +114,9 @@ export const faultTells = {
   'day-ahead': 'out-of-range',
   'behind-the-hand': 'behind-the-hand',
   'angle-stage': 'angle-stage',
+  'text-too-long': 'too-long',
+  'maker-figure': 'maker-figure',
+  'out-of-scope': 'out-of-scope',
 } as const
 
 export type FaultTell = keyof typeof faultTells

@@ -5,8 +5,9 @@ import type { Ladder } from '../questions/input.ts'
 import type { Given, Outcome } from '../questions/outcome.ts'
 import { phrase } from '../questions/phrase.ts'
 import { type Question, resultUnits } from '../questions/question.ts'
-import { dataVersion, engineVersion } from '../tables/version.ts'
 import { type LocaleName, languageFor } from '../words/index.ts'
+import { answerText, type Work, withText } from './ask-text.ts'
+import { always, blank } from './blank.ts'
 import { type Loan, quantitiesOf, type Reading, readQuestion } from './read.ts'
 import { type Sayer, sayerFor } from './say.ts'
 
@@ -18,7 +19,8 @@ export interface Asker {
 
 /** What is kept of an ask, for counting: no values, nobody's name. */
 export interface Asked {
-  readonly question: QuestionName
+  /** `none` where a free text held no question of ours. */
+  readonly question: QuestionName | 'none'
   readonly status: Answer['status']
   readonly door: Asker['door']
   readonly faults: readonly string[]
@@ -29,6 +31,8 @@ export interface Desk {
   readonly ask: (name: QuestionName, raw: unknown, asker: Asker, loan?: Loan) => Answer
   /** What the register lends where a question names a wrench; undefined where there is nothing to look up. Throws an Outage. */
   readonly borrow: (name: QuestionName, raw: unknown) => Promise<Loan> | undefined
+  /** Free text: the same document, with how it was read. Told as a fault where it is no text, empty or too long. */
+  readonly askText: (text: unknown, asker: Asker) => Answer
   /** Counts an answer that a door gives again from what it kept. */
   readonly again: (asked: Asked) => void
   readonly system: 'metric' | 'inch'
@@ -42,29 +46,11 @@ export interface DeskSettings {
   readonly borrow?: Desk['borrow']
 }
 
-const versions = { engine: engineVersion, data: dataVersion }
-
-const blank = (name: QuestionName): Omit<Answer, 'status' | 'headline'> => ({
-  question: name,
-  given: [],
-  results: {},
-  steps: [],
-  cautions: [],
-  pointers: [],
-  sources: [],
-  missing: [],
-  faults: [],
-  related: [],
-  versions,
-})
-
 const missingOf = (reading: Reading, say: Sayer): Answer['missing'] =>
   reading.missing.map((input) => {
     const words = say.words.inputs[input as keyof Sayer['words']['inputs']]
     return { input, ask: words.ask, measure: words.measure }
   })
-
-const always = (say: Sayer): Answer['cautions'] => [say.caution({ code: 'maker-first' })]
 
 const refused = (name: QuestionName, reading: Reading, say: Sayer): Answer => {
   const faults = reading.faults.map(say.fault)
@@ -183,7 +169,7 @@ const uniqueSources = (sources: Outcome['sources']): Answer['sources'] => {
 }
 
 /** What is counted of an answer. */
-export const askedOf = (question: QuestionName, answer: Answer, door: Asker['door']): Asked => ({
+export const askedOf = (question: QuestionName | 'none', answer: Answer, door: Asker['door']): Asked => ({
   question,
   status: answer.status,
   door,
@@ -201,9 +187,9 @@ export const createDesk = ({ system, locale, record, borrow }: DeskSettings): De
     }
     return known
   }
-  const work = (name: QuestionName, raw: unknown, say: Sayer, loan: Loan | undefined): Answer => {
+  const work: Work = (name, raw, say, about, loan) => {
     const question: Question<QuestionName> = questions[name]
-    const reading = readQuestion(question, raw, loan)
+    const reading = about ? withText(readQuestion(question, raw), about) : readQuestion(question, raw, loan)
     if (reading.faults.length > 0) return refused(name, reading, say)
     if (reading.missing.length > 0) return incomplete(question, reading, say, system)
     const outcome = question.answer(reading.values, resultUnits(quantitiesOf(reading.given), system))
@@ -214,8 +200,13 @@ export const createDesk = ({ system, locale, record, borrow }: DeskSettings): De
     locale,
     again: (asked) => record?.(asked),
     borrow: borrow ?? (() => undefined),
+    askText: (text, asker) => {
+      const answer = answerText(text, sayer(asker.locale), work)
+      record?.(askedOf((answer.question as QuestionName | null) ?? 'none', answer, asker.door))
+      return answer
+    },
     ask: (name, raw, asker, loan) => {
-      const answer = work(name, raw, sayer(asker.locale), loan)
+      const answer = work(name, raw, sayer(asker.locale), undefined, loan)
       record?.(askedOf(name, answer, asker.door))
       return answer
     },

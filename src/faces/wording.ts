@@ -1,12 +1,15 @@
 // Answer document to lines that any door can lay out: what stands under what, in which order. No markup of any door.
 import type { Answer, ShownGiven, ShownResult } from '../questions/answer.ts'
 import type { Words } from '../words/index.ts'
+import { render } from '../words/render.ts'
 
 export type SectionName =
   | 'missing'
   | 'faults'
   | 'results'
   | 'cautions'
+  | 'reading'
+  | 'alternatives'
   | 'given'
   | 'working'
   | 'ladder'
@@ -84,6 +87,21 @@ const ladderLines = (words: Words, ladder: NonNullable<Answer['ladder']>): strin
 const sourceLine = (words: Words, { title, where, standing }: Answer['sources'][number]): string =>
   `${title}, ${where} (${words.standings[standing]})`
 
+/** What was taken from free text as what, and what was left aside: as typed, made visible. */
+const readingLines = (words: Words, { taken, ignored }: NonNullable<Answer['reading']>): string[] => [
+  ...taken.map(({ span, input, text }) =>
+    visible(
+      render(
+        words.faces[span === '' ? 'as-followed' : 'as-input'],
+        (place) => ({ span, text, label: label(words, input) })[place],
+      ),
+    ),
+  ),
+  ...(ignored.length === 0
+    ? []
+    : [visible(render(words.faces['left-aside'], () => ignored.map((span) => `“${span}”`).join(', ')))]),
+]
+
 /** The headline; where it quotes what was typed it is made visible too. */
 export const headlineOf = (answer: Answer): string => visible(answer.headline)
 
@@ -99,6 +117,8 @@ export const sectionsOf = (answer: Answer, words: Words): readonly Section[] => 
     ),
     ladder: answer.ladder ? ladderLines(words, answer.ladder) : [],
     cautions: answer.cautions.map(({ text }) => text),
+    reading: answer.reading ? readingLines(words, answer.reading) : [],
+    alternatives: (answer.reading?.alternatives ?? []).map((one) => visible(one.label)),
     given: answer.given.map((given) => givenLine(words, given)),
     working: answer.steps.map(stepLine),
     pointers: answer.pointers.map(({ text, url }) => (url ? `${text} ${url}` : text)),
@@ -109,6 +129,8 @@ export const sectionsOf = (answer: Answer, words: Words): readonly Section[] => 
     'missing',
     'results',
     'ladder',
+    'reading',
+    'alternatives',
     'cautions',
     'given',
     'working',

@@ -57,6 +57,20 @@ export const faultSchema = z.object({
 
 export const missingSchema = z.object({ input: z.string(), ask: z.string(), measure: z.string() })
 
+const inputsSchema = z.record(z.string(), z.union([z.string(), z.array(z.string())]))
+
+export const readingSchema = z.object({
+  taken: z.array(
+    z.object({
+      span: z.string().describe('as it was typed; empty where it was not written'),
+      input: z.string(),
+      text: z.string(),
+    }),
+  ),
+  ignored: z.array(z.string()).describe('numbers of the text that were left aside, as they were typed'),
+  alternatives: z.array(z.object({ question: z.string(), inputs: inputsSchema, label: z.string() })),
+})
+
 export const answerSchema = z
   .object({
     question: z.string().nullable(),
@@ -84,10 +98,11 @@ export const answerSchema = z
     related: z.array(
       z.object({
         question: z.string(),
-        inputs: z.record(z.string(), z.union([z.string(), z.array(z.string())])),
+        inputs: inputsSchema,
         label: z.string(),
       }),
     ),
+    reading: readingSchema.optional().describe('how free text was read'),
     versions: z.object({ engine: z.string(), data: z.string() }),
   })
   .meta({ id: 'Answer' })

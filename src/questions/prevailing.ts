@@ -45,12 +45,12 @@ const answerPrevailing = (given: Asked, { of }: ResultUnits): Outcome => {
   return {
     headline: ends
       ? phrase('prevailing.span', { final, low: ends.low, high: ends.high })
-      : phrase('prevailing.set', { final, torque: given.torque, runOn: runOn }),
+      : phrase('prevailing.set', { final, torque: given.torque, run: runOn }),
     assumed: [],
     results: { 'final-torque': result(final, ends?.low.value, ends?.high.value) },
     steps,
     cautions: [
-      ...(si(runOn) > si(given.torque) ? [caution('run-on-large', { runOn })] : []),
+      ...(si(runOn) > si(given.torque) ? [caution('run-on-large', { extra: runOn })] : []),
       caution('run-on-while-turning'),
       caution('run-on-through-adapter'),
       caution('critical-joint'),

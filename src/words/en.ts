@@ -1,6 +1,7 @@
 // Every text that people read, in English. Other languages have this shape; a missing key does not compile.
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 
+import { asking } from './en-asking.ts'
 import { matters } from './en-matters.ts'
 
 import { enRegister } from './en-register.ts'
@@ -9,6 +10,7 @@ export const en = {
   register: enRegister,
   say: {
     ...matters.say,
+    ...asking.say,
     'adapter.reach': 'How far the adapters reach along the wrench, ahead of the drive (negative: back toward the hand)',
     'adapter.effective': 'The lever on which the hand really pulls the fastener',
     'adapter.factor': 'Torque at the fastener for each unit on the wrench (some manuals print the inverse)',
@@ -170,7 +172,7 @@ export const en = {
     'multiplier.torque-ratio': 'What goes in, by the torque ratio as marked (losses are in it)',
     'multiplier.lowest-step': 'What goes in at the best efficiency',
     'multiplier.highest-step': 'What goes in at the poorest efficiency',
-    'prevailing.set': 'Tighten until the wrench shows {final}: {torque} and the run-on torque of {runOn}.',
+    'prevailing.set': 'Tighten until the wrench shows {final}: {torque} and the run-on torque of {run}.',
     'prevailing.span': 'Tighten until the wrench shows {low} to {high}, in the middle {final}.',
     'prevailing.final': 'Asked torque and run-on torque together (aviation: always)',
     'prevailing.army-adds': 'One army manual adds it only from a third of the asked torque on: here it does too',
@@ -278,6 +280,7 @@ export const en = {
   },
   cautions: {
     ...matters.cautions,
+    ...asking.cautions,
     'maker-first':
       "The maker's own figure and procedure come first; this works out what to dial for a figure you already have.",
     'critical-joint':
@@ -313,7 +316,7 @@ export const en = {
     'yield-not-checked': 'No class was given, so it was not checked whether this passes yield.',
     'no-pipe': "A pipe on the handle moves the hand past the grip and voids what the wrench's maker promises.",
     'run-on-large':
-      'The run-on torque ({runOn}) is more than the torque itself: look at both units; a nut that runs so hard is spoilt.',
+      'The run-on torque ({extra}) is more than the torque itself: look at both units; a nut that runs so hard is spoilt.',
     'friction-wide':
       'Between the sources, friction of this state spans more than two to one: at this torque the bolt may be far looser than its share. Ask the maker, or measure torque and clamp force on this joint.',
     'own-factor-holds-seat':
@@ -445,6 +448,7 @@ export const en = {
   },
   topics: {
     ...matters.topics,
+    ...asking.topics,
     adapter: 'Crowfoot, offset adapter, chained spanner: what to dial, or what was reached',
     hand: 'Where the wrench is held, where it trips, how hard to pull',
     head: 'The head: interchangeable ones longer or shorter than the calibrated one, hinged ones tilted',
@@ -479,6 +483,7 @@ export const en = {
   },
   inputs: {
     ...matters.inputs,
+    ...asking.inputs,
     torque: {
       label: 'Torque',
       ask: 'the torque that the fastener must get',
@@ -835,6 +840,7 @@ export const en = {
   },
   results: {
     ...matters.results,
+    ...asking.results,
     setting: 'Setting',
     factor: 'Torque ÷ setting',
     'effective-lever': 'Effective lever',
@@ -896,6 +902,7 @@ export const en = {
   },
   faults: {
     ...matters.faults,
+    ...asking.faults,
     'unit-missing': { allowed: '{kind}: {units}', hint: 'Say the unit: type {options}.' },
     'unit-unknown': { allowed: '{kind}: {units}', hint: 'That unit is not known here: type {options}.' },
     'adapters-unparted': {
@@ -1311,6 +1318,7 @@ export const en = {
     },
   },
   page: {
+    ...asking.page,
     ownName: 'English',
     title: 'What do you need?',
     lead: 'The torque desk: ask with your own numbers and units, get the setting, the working, the doubt and the cautions.',
@@ -1334,6 +1342,7 @@ export const en = {
     'worked out': 'worked out',
   },
   faces: {
+    ...asking.faces,
     answered: 'Answered',
     incomplete: 'Not complete yet',
     refused: 'Not worked out',

@@ -3,6 +3,7 @@ import { createDesk } from '../../src/desk/desk.ts'
 import { createPictures } from '../../src/faces/pictures.ts'
 import { figureOf } from '../../src/figures/index.ts'
 import { languages } from '../../src/words/index.ts'
+import { benchAsking } from './asking.ts'
 import { benchChat } from './chat.ts'
 import { benchHttp } from './http.ts'
 import { benchDesk } from './in-process.ts'
@@ -32,6 +33,9 @@ if (answer.status !== 'answered') throw new Error('the inputs of the bench are n
 
 line('in process', 'a second', 'p50 µs', 'p99 µs')
 for (const { question, aSecond, p50, p99 } of benchDesk()) line(`  ${question}`, aSecond, p50, p99)
+
+line('free text', 'p50', 'p99')
+for (const { name, p50, p99 } of benchAsking()) line(`  ${name}`, p50, p99)
 
 line('HTTP, requests a second', 'ours', 'bare', 'ratio')
 for (const { name, ours, bare, ratio } of await benchHttp(answer)) line(`  ${name}`, ours, bare, ratio)

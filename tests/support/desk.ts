@@ -4,7 +4,7 @@ import type { RawInputs } from '../../src/desk/read.ts'
 import { type Answer, answerSchema, type ShownQuantity, type ShownResult } from '../../src/questions/answer.ts'
 import type { QuestionName } from '../../src/questions/index.ts'
 
-const desks = {
+export const desks = {
   metric: createDesk({ system: 'metric', locale: 'en' }),
   inch: createDesk({ system: 'inch', locale: 'en' }),
 }

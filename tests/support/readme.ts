@@ -49,7 +49,11 @@ const rawOf = (text: string): Record<string, string> =>
 const terminal = async (command: string): Promise<string[]> => {
   const lines: string[] = []
   const [, question = ''] = /-- ([a-z-]+)/.exec(command) ?? []
-  const argv = [question, ...Object.entries(rawOf(command)).map(([name, value]) => `${name}=${value}`)]
+  const [, text] = /-- "([^"]*)"/.exec(command) ?? []
+  const argv =
+    text === undefined
+      ? [question, ...Object.entries(rawOf(command)).map(([name, value]) => `${name}=${value}`)]
+      : [text]
   await runTerminal(argv, testDesk(), { out: (line) => lines.push(line), err: (line) => lines.push(line) })
   return lines.join('\n').split('\n')
 }

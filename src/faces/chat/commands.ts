@@ -6,7 +6,7 @@ import {
   ApplicationCommandType,
   ApplicationIntegrationType,
   InteractionContextType,
-  type RESTPostAPIChatInputApplicationCommandsJSONBody,
+  type RESTPostAPIApplicationCommandsJSONBody,
 } from 'discord.js'
 import { offersOf, type Topic } from '../../../commands/topic.ts'
 import { type QuestionName, questions } from '../../questions/index.ts'
@@ -57,7 +57,15 @@ const findOption = (
   choices: topic.offers.map(({ word }) => ({ name: `${word}: ${words.offers[word]}`, value: word })),
 })
 
+const textOption = (words: Words): APIApplicationCommandBasicOption => ({
+  name: 'text',
+  type: ApplicationCommandOptionType.String,
+  required: false,
+  description: describe(words.inputs.text.ask),
+})
+
 const topicOptions = (topic: Topic, words: Words): APIApplicationCommandOption[] => {
+  if (topic.shape === 'text') return [textOption(words)]
   if (topic.shape === 'alone') return optionsOf([topic.question], words)
   if (topic.shape === 'find') return [...optionsOf(offersOf(topic), words), findOption(topic, words)]
   return topic.offers.map(({ word, question }) => ({
@@ -68,16 +76,22 @@ const topicOptions = (topic: Topic, words: Words): APIApplicationCommandOption[]
   }))
 }
 
+const everywhere = {
+  integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
+  contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
+}
+
 /** The commands of the desk, ready to be put to Discord. */
-export const buildCommands = (
-  topics: readonly Topic[],
-  words: Words,
-): RESTPostAPIChatInputApplicationCommandsJSONBody[] =>
-  topics.map((topic) => ({
+export const buildCommands = (topics: readonly Topic[], words: Words): RESTPostAPIApplicationCommandsJSONBody[] => [
+  ...topics.map((topic) => ({
     name: topic.name,
-    type: ApplicationCommandType.ChatInput,
+    type: ApplicationCommandType.ChatInput as const,
     description: describe(words.topics[topic.name]),
     options: topicOptions(topic, words),
-    integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
-    contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
-  }))
+    ...everywhere,
+  })),
+  // On anybody's message: its text is asked as it stands.
+  ...(topics.some(({ shape }) => shape === 'text')
+    ? [{ name: words.faces['work-it-out'], type: ApplicationCommandType.Message as const, ...everywhere }]
+    : []),
+]

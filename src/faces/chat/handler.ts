@@ -2,6 +2,7 @@
 import {
   type APIChatInputApplicationCommandInteraction,
   type APIInteraction,
+  type APIMessageApplicationCommandInteraction,
   ApplicationCommandType,
   InteractionType,
 } from 'discord.js'
@@ -12,7 +13,7 @@ import { figureOf } from '../../figures/index.ts'
 import type { Answer } from '../../questions/answer.ts'
 import { languageFor, type Words } from '../../words/index.ts'
 import type { Pictures } from '../pictures.ts'
-import { readCommand } from './reading.ts'
+import { type ChatAsk, type ChatText, readCommand, readMessage } from './reading.ts'
 import { type ChatReply, type Picture, privateLine, renderReply } from './reply.ts'
 
 export interface HandlerParts {
@@ -25,6 +26,14 @@ export interface HandlerParts {
 
 const isSlashCommand = (interaction: APIInteraction): interaction is APIChatInputApplicationCommandInteraction =>
   interaction.type === InteractionType.ApplicationCommand && interaction.data.type === ApplicationCommandType.ChatInput
+
+const isMessageCommand = (interaction: APIInteraction): interaction is APIMessageApplicationCommandInteraction =>
+  interaction.type === InteractionType.ApplicationCommand && interaction.data.type === ApplicationCommandType.Message
+
+const askOf = (interaction: APIInteraction, topics: readonly Topic[]): ChatAsk | ChatText | undefined => {
+  if (isMessageCommand(interaction)) return readMessage(interaction.data)
+  return isSlashCommand(interaction) ? readCommand(interaction.data, topics) : undefined
+}
 
 /** Who asked, for fair limits: an id of a user and of the server it was asked in. */
 export const askerOf = (interaction: APIInteraction): { user: string; server: string | undefined } => ({
@@ -57,12 +66,12 @@ export const handleInteraction = async (
   interaction: APIInteraction,
   { desk, topics, pictures, failed }: HandlerParts,
 ): Promise<ChatReply | undefined> => {
-  if (!isSlashCommand(interaction)) return undefined
-  const ask = readCommand(interaction.data, topics)
+  const ask = askOf(interaction, topics)
   if (!ask) return undefined
   const { words, locale } = languageOf(interaction, desk)
   try {
-    const answer = await askKnowing(desk, ask.question, ask.raw, { door: 'chat', locale })
+    const asker = { door: 'chat', locale } as const
+    const answer = 'text' in ask ? desk.askText(ask.text, asker) : await askKnowing(desk, ask.question, ask.raw, asker)
     return renderReply(answer, words, await pictureOf(answer, words, pictures))
   } catch (error) {
     const text = error instanceof Outage ? words.faces['register-away'] : words.faces.outage

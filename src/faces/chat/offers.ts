@@ -38,7 +38,7 @@ export const offersFor = (
   const typed = focusedIn(data.options as readonly TypedOption[] | undefined)
   const ask = readCommand(data, topics)
   const input =
-    ask && typed && Object.hasOwn(questions[ask.question].inputs, typed.name)
+    ask && 'question' in ask && typed && Object.hasOwn(questions[ask.question].inputs, typed.name)
       ? questions[ask.question].inputs[typed.name]
       : undefined
   const fitting = input?.fitting?.(typeof typed?.value === 'string' ? typed.value : '') ?? []

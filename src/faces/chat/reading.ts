@@ -2,6 +2,7 @@
 import {
   type APIApplicationCommandInteractionDataOption,
   type APIChatInputApplicationCommandInteraction,
+  type APIMessageApplicationCommandInteraction,
   ApplicationCommandOptionType,
 } from 'discord.js'
 import type { Topic } from '../../../commands/topic.ts'
@@ -11,6 +12,10 @@ import type { QuestionName } from '../../questions/index.ts'
 export interface ChatAsk {
   readonly question: QuestionName
   readonly raw: RawInputs
+}
+/** Free text, of an option or of the message that a command was used on. */
+export interface ChatText {
+  readonly text: unknown
 }
 
 type Options = readonly APIApplicationCommandInteractionDataOption[]
@@ -26,10 +31,11 @@ const rawOf = (options: Options): Record<string, unknown> => {
 export const readCommand = (
   data: Pick<APIChatInputApplicationCommandInteraction['data'], 'name'> & { readonly options?: Options },
   topics: readonly Topic[],
-): ChatAsk | undefined => {
+): ChatAsk | ChatText | undefined => {
   const topic = topics.find(({ name }) => name === data.name)
   if (!topic) return undefined
   const options = data.options ?? []
+  if (topic.shape === 'text') return { text: rawOf(options)['text'] }
   if (topic.shape === 'alone') return { question: topic.question, raw: rawOf(options) }
   if (topic.shape === 'find') {
     const { find, ...raw } = rawOf(options)
@@ -40,3 +46,8 @@ export const readCommand = (
   const offer = topic.offers.find(({ word }) => word === part?.name)
   return offer && { question: offer.question, raw: rawOf((part && 'options' in part ? part.options : []) ?? []) }
 }
+
+/** The text of the message that a message command was used on. */
+export const readMessage = ({ target_id, resolved }: APIMessageApplicationCommandInteraction['data']): ChatText => ({
+  text: resolved.messages[target_id]?.content,
+})

@@ -44,7 +44,7 @@ const plainText = (answer: Answer, sections: readonly Section[]): string =>
 
 const layOut = (answer: Answer, words: Words): { embed: APIEmbed; whole: string | undefined } => {
   const sections = sectionsOf(answer, words)
-  const title = answer.question === null ? '' : words.questions[answer.question as QuestionName]
+  const title = answer.question === null ? words.page.askTitle : words.questions[answer.question as QuestionName]
   const description = `**${escapeChat(headlineOf(answer))}**`.slice(0, DESCRIPTION)
   let left = EMBED - title.length - description.length
   let cut = false

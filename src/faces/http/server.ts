@@ -10,6 +10,7 @@ import { Outage } from '../../core/outage.ts'
 import type { Desk } from '../../desk/desk.ts'
 import { engineVersion } from '../../tables/version.ts'
 import type { Pictures } from '../pictures.ts'
+import { askRoutes } from './api/ask.ts'
 import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
 import { questionRoutes } from './api/questions.ts'
@@ -173,6 +174,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
     })
   }
   questionRoutes(app, parts.desk)
+  askRoutes(app, parts.desk)
   figureRoutes(app, parts.desk, parts.pictures)
   healthRoutes(app, parts)
   registerRoutes(app, parts.desk, parts.register)

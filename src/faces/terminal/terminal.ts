@@ -20,6 +20,7 @@ const usage = (words: Words): string[] => [
   'npm run ask -- <question> input="value" …',
   '',
   '  npm run ask -- adapter-setting torque="120 N·m" lever="380 mm" adapter="45 mm@30"',
+  '  npm run ask -- "75 lb-ft, 18 in wrench, 3 in crowfoot straight, what do I set?"',
   '  npm run ask -- adapter-setting --help    the inputs of a question',
   '  --json                                   the answer document',
   '',
@@ -73,6 +74,21 @@ const parseArguments = (argv: readonly string[]): Parsed => {
 
 const flags: readonly string[] = ['--json', '--help']
 
+const tell = (answer: Answer, json: boolean, io: TerminalIo, words: Words): number => {
+  for (const line of json ? [JSON.stringify(answer, null, 2)] : layOut(answer, words)) io.out(line)
+  return exitCodes[answer.status]
+}
+
+/** Words that begin with no question's name are one text in the asker's own words. A lone word is a name that was mistyped. */
+const tellText = (argv: readonly string[], desk: Desk, io: TerminalIo, words: Words): number => {
+  const text = argv.filter((word) => !flags.includes(word)).join(' ')
+  if (/^[\w-]*$/.test(text) || argv.includes('--help')) {
+    for (const line of [`No question is called “${argv[0]}”.`, '', ...usage(words)]) io.err(line)
+    return exitCodes.usage
+  }
+  return tell(desk.askText(text, { door: 'terminal' }), argv.includes('--json'), io, words)
+}
+
 /** Answers one question; returns 0 answered, 2 refused, 3 incomplete, 64 usage. */
 export const runTerminal = async (argv: readonly string[], desk: Desk, io: TerminalIo): Promise<number> => {
   const { words } = languageFor(undefined, desk.locale)
@@ -81,10 +97,7 @@ export const runTerminal = async (argv: readonly string[], desk: Desk, io: Termi
     for (const line of usage(words)) (name === undefined ? io.err : io.out)(line)
     return name === undefined ? exitCodes.usage : 0
   }
-  if (!isQuestionName(name)) {
-    for (const line of [`No question is called “${name}”.`, '', ...usage(words)]) io.err(line)
-    return exitCodes.usage
-  }
+  if (!isQuestionName(name)) return tellText(argv, desk, io, words)
   const { raw, stray, json, help } = parseArguments(rest)
   if (help) {
     for (const line of inputsOf(name, words, desk.system)) io.out(line)
@@ -99,7 +112,5 @@ export const runTerminal = async (argv: readonly string[], desk: Desk, io: Termi
       io.err(line)
     return exitCodes.usage
   }
-  const answer = await askKnowing(desk, name, raw, { door: 'terminal' })
-  for (const line of json ? [JSON.stringify(answer, null, 2)] : layOut(answer, words)) io.out(line)
-  return exitCodes[answer.status]
+  return tell(await askKnowing(desk, name, raw, { door: 'terminal' }), json, io, words)
 }

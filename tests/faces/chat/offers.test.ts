@@ -50,7 +50,9 @@ describe('while a topic is typed', () => {
   })
 
   it('only the topic is registered so, and without choices, which would hold everybody to them', () => {
-    const options = buildCommands(topics, languages.en.words).flatMap(({ options: all }) => all ?? []) as Array<{
+    const options = buildCommands(topics, languages.en.words).flatMap((command) =>
+      'options' in command ? (command.options ?? []) : [],
+    ) as Array<{
       name: string
       autocomplete?: boolean
       choices?: unknown

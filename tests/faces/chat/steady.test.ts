@@ -194,7 +194,7 @@ describe('registration', () => {
       })
       .matchHeader('authorization', 'Bot token')
       .reply(200, theirs)
-    expect((await register(rest(), '9', commands)).add).toHaveLength(topics.length)
+    expect((await register(rest(), '9', commands)).add).toHaveLength(commands.length)
     expect(put).toEqual(JSON.parse(JSON.stringify(commands)))
   })
 

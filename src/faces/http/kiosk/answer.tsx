@@ -51,6 +51,9 @@ const Related = ({ answer, words, locale }: { answer: Answer; words: Words; loca
     </nav>
   )
 
+/** On a page the other readings are keys, not lines. */
+const asKeys = ({ name }: Section): boolean => name !== 'alternatives'
+
 export const AnswerView = ({
   answer,
   words,
@@ -65,7 +68,7 @@ export const AnswerView = ({
   const typed = answer.given.filter(({ from }) => from === 'asked').map((given) => givenLine(words, given))
   // What was typed stands above; below it only what was taken without being told.
   const rest = { ...answer, given: answer.given.filter(({ from }) => from !== 'asked') }
-  const sections = sectionsOf(rest, words)
+  const sections = sectionsOf(rest, words).filter(asKeys)
   const figure = figureOf(answer, words, 'auto')
   return (
     <section id="answer" class={`answer ${answer.status}`} aria-labelledby="headline">

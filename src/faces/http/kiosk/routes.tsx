@@ -2,10 +2,12 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { renderToString } from 'preact-render-to-string'
 import { askKnowing, type Desk } from '../../../desk/desk.ts'
+import type { Answer } from '../../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questions } from '../../../questions/index.ts'
 import { type Language, languageFor, localeNames } from '../../../words/index.ts'
 import { problem, sendProblem } from '../problem.ts'
 import { AnswerView } from './answer.tsx'
+import { AskLine, OtherReadings } from './ask-line.tsx'
 import { QuestionForm } from './form.tsx'
 import { Shell } from './shell.tsx'
 import { StartPage } from './start.tsx'
@@ -42,6 +44,16 @@ const addressOf = (raw: Readonly<Record<string, string | readonly string[]>>): s
     Object.entries(raw).flatMap(([name, value]) => [value].flat().map((text): [string, string] => [name, text])),
   ).toString()
 
+/** What was taken from free text, as the question's own inputs. */
+const inputsTaken = (answer: Answer | undefined): Record<string, string | string[]> => {
+  const inputs: Record<string, string | string[]> = {}
+  for (const { input, text } of answer?.reading?.taken ?? []) {
+    const known = inputs[input]
+    inputs[input] = known === undefined ? text : [known, text].flat()
+  }
+  return inputs
+}
+
 // Several values of one field are shown joined as they may be typed: adapters with +, readings with ;, points with |.
 const shownValues = (
   name: QuestionName,
@@ -60,6 +72,25 @@ export const kioskRoutes = (app: FastifyInstance, desk: Desk, shop: string): voi
   app.get('/', hidden, (request, reply) =>
     send(reply, <StartPage language={languageOf(desk, request)} shop={shop} here="/" />),
   )
+
+  app.get('/ask', hidden, (request, reply) => {
+    const language = languageOf(desk, request)
+    const { words, locale } = language
+    const { text } = request.query as Query
+    const asked = typeof text === 'string' && text.trim() !== ''
+    const answer = asked ? desk.askText(text, { door: 'kiosk', locale }) : undefined
+    const inputs = inputsTaken(answer)
+    const title = words.page.askTitle
+    return send(
+      reply,
+      <Shell language={language} shop={shop} here={`/ask${asked ? `?${addressOf({ text })}` : ''}`} title={title}>
+        <h1>{title}</h1>
+        <AskLine words={words} text={asked ? text : ''} />
+        {answer && <AnswerView answer={answer} words={words} locale={locale} query={addressOf(inputs)} />}
+        {answer && <OtherReadings answer={answer} inputs={inputs} words={words} locale={locale} />}
+      </Shell>,
+    )
+  })
 
   app.get('/ask/:question', hidden, async (request, reply) => {
     const { question } = request.params as { question: string }

@@ -26,7 +26,7 @@ ul { margin: 0; padding-inline-start: 1.25rem } li { margin: .2rem 0 } .deeper {
 button { background: var(--ink); color: var(--paper); font-size: 1.25rem }
 .key:hover, button:hover { border-color: var(--nut) }
 :focus-visible { outline: 4px solid var(--hand); outline-offset: 3px }
-form { margin: 1rem 0 }
+form { margin: 1rem 0 } .ask-line { display: grid; gap: .75rem }
 fieldset { border: 0; margin: 0; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(17rem, 1fr)); gap: 1rem 1.5rem }
 legend { padding: 0; font-weight: 700; margin-bottom: .5rem } legend.quiet { position: absolute; inset-inline-start: -100vw }
 .field { display: grid; align-content: start; gap: .25rem }

@@ -1,0 +1,120 @@
+// Measures that belong together: the ends of a span, a value and its tolerance, a row of readings with one unit behind it, a value told twice.
+import { type Measure, siOf } from './measure.ts'
+import type { Piece } from './pieces.ts'
+
+type Measured = Extract<Piece, { kind: 'measure' }>
+
+const isMeasured = (piece: Piece | undefined): piece is Measured => piece?.kind === 'measure'
+const numeric = (measure: Measure): boolean =>
+  (measure.kind === 'bare' || measure.kind === 'quantity') && !measure.doubtful && measure.low === undefined
+const says = (piece: Piece | undefined, ...texts: readonly string[]): boolean =>
+  piece !== undefined && piece.kind !== 'measure' && texts.includes(piece.text)
+
+/** The first measure in the unit of the second, where it has none of its own. */
+const likeSecond = (first: Measure, second: Measure): Measure =>
+  first.kind === 'bare' && second.kind === 'quantity' && second.unit
+    ? { ...second, value: first.value, raw: first.raw, ...(first.fraction ? { fraction: true } : {}) }
+    : first
+
+const spanOf = (first: Measure, second: Measure, raw: string): Measure | undefined => {
+  const low = likeSecond(first, second)
+  const alike = low.unit === second.unit && low.weight === second.weight
+  if (!alike || !numeric(low) || !numeric(second) || low.value >= second.value) return undefined
+  return { ...second, value: (low.value + second.value) / 2, low: low.value, high: second.value, raw }
+}
+
+const tolerated = (value: Measure, half: Measure, raw: string): Measure | undefined => {
+  if (!numeric(value) || !numeric(half)) return undefined
+  const whole = likeSecond(value, half)
+  const percent = half.unit?.symbol === '%'
+  if (whole.unit === undefined || (!percent && half.unit !== undefined && half.unit !== whole.unit)) return undefined
+  const by = percent ? (whole.value * half.value) / 100 : half.value
+  return by >= whole.value ? undefined : { ...whole, low: whole.value - by, high: whole.value + by, raw }
+}
+
+const joined = (pieces: readonly Piece[], at: number, text: string): { piece: Measured; next: number } | undefined => {
+  const first = pieces[at]
+  const second = pieces[at + 2]
+  if (!isMeasured(first) || !isMeasured(second)) return undefined
+  const raw = text.slice(first.start, second.end)
+  const between = pieces[at + 1]
+  const found = says(between, '±')
+    ? tolerated(first.measure, second.measure, raw)
+    : says(between, '-', 'to') || (says(between, 'and') && says(pieces[at - 1], 'between'))
+      ? spanOf(first.measure, second.measure, raw)
+      : undefined
+  return found && { piece: { kind: 'measure', measure: found, start: first.start, end: second.end }, next: at + 3 }
+}
+
+const spans = (pieces: readonly Piece[], text: string): Piece[] => {
+  const out: Piece[] = []
+  for (let at = 0; at < pieces.length; ) {
+    const pair = joined(pieces, at, text)
+    out.push(pair ? pair.piece : (pieces[at] as Piece))
+    at = pair ? pair.next : at + 1
+  }
+  return out
+}
+
+/** From `at` on: the places of numbers that stand in one row, parted by nothing, commas or a last `and`. */
+const rowFrom = (pieces: readonly Piece[], at: number): number[] => {
+  const places: number[] = []
+  for (let here = at; isMeasured(pieces[here]); ) {
+    const { measure } = pieces[here] as Measured
+    if (!numeric(measure)) break
+    places.push(here)
+    if (measure.kind === 'quantity' && measure.unit?.symbol !== '°') {
+      const more = pieces[here + 1]
+      const next = pieces[here + (says(more, ',', 'and', '&', '/', ';') ? 2 : 1)]
+      if (!isMeasured(next) || next.measure.unit !== measure.unit) break
+    }
+    const parted = says(pieces[here + 1], ',', 'and', '&', '/', ';') ? 2 : 1
+    const twice = says(pieces[here + 1], ',') && says(pieces[here + 2], 'and') ? 3 : parted
+    here += twice
+  }
+  return places
+}
+
+const MOST_APART = 5
+
+const isRow = (row: readonly Measure[], parted: boolean): boolean => {
+  const last = row.at(-1)
+  if (!last || row.length < 2 || last.kind !== 'quantity') return false
+  if (row.some(({ kind, unit }) => kind === 'quantity' && unit !== last.unit)) return false
+  const sizes = row.map(({ value }) => value)
+  if (Math.max(...sizes) > MOST_APART * Math.min(...sizes)) return false
+  return row.length > 2 || parted
+}
+
+/** Numbers of one row take the unit that stands behind the last, and know that they are one row. */
+const rows = (pieces: readonly Piece[]): Piece[] => {
+  const out = [...pieces]
+  let list = 0
+  for (let at = 0; at < out.length; ) {
+    const places = isMeasured(out[at]) ? rowFrom(out, at) : []
+    const row = places.map((place) => (out[place] as Measured).measure)
+    const [first, second] = places
+    if (isRow(row, first !== undefined && second !== undefined && second > first + 1)) {
+      list++
+      const last = row.at(-1) as Measure
+      for (const place of places) {
+        const piece = out[place] as Measured
+        out[place] = { ...piece, measure: { ...likeSecond(piece.measure, last), list } }
+      }
+    }
+    at = Math.max(at + 1, (places.at(-1) ?? -1) + 1)
+  }
+  return out
+}
+
+const SAME = 0.02
+
+/** True where two measures tell the same in two units: 70 N·m (52 ft-lb). */
+export const sameTold = (one: Measure, other: Measure): boolean =>
+  one.kind === 'quantity' &&
+  other.kind === 'quantity' &&
+  one.unit !== other.unit &&
+  one.unit?.dimension === other.unit?.dimension &&
+  Math.abs(siOf(one) - siOf(other)) <= SAME * siOf(one)
+
+export const combine = (pieces: readonly Piece[], text: string): readonly Piece[] => rows(spans(pieces, text))

@@ -1,0 +1,196 @@
+// What sits in the line of the drive: bars, swivels, tilted heads, other heads, multipliers; and where the hand pulls.
+import { quantity } from '../../core/quantity.ts'
+import { writeQuantity } from '../../core/quantity-text.ts'
+import { units } from '../../core/unit.ts'
+import { bendAngles, type Facts, percentBy, pickTorque } from '../facts.ts'
+import type { Length } from '../lengths.ts'
+import { textOf } from '../measure.ts'
+import { type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
+import { type Torque, torqueText } from '../torques.ts'
+import { rangeEntries, unitChoices, wrenchTypeOf } from './reach.ts'
+
+const torqueEntry = (input: string, torque: Torque | undefined): Entry | undefined =>
+  torque?.unit ? entry(input, torqueText(torque), torque, torque.assumed) : undefined
+
+const anyTorque = ['wanted', undefined, 'dialled', 'at-setting', 'claimed'] as const
+
+const unitOffers = (
+  question: Proposal['question'],
+  entries: readonly (Entry | undefined)[],
+  input: string,
+  torque: Torque | undefined,
+) => unitChoices(input, torque).map((change) => otherwise(question, entries, change))
+
+export const composeBar = (facts: Facts): Proposal => {
+  const { torque } = pickTorque(facts, anyTorque)
+  const bars = facts.lengthsOf('bar', 'extension')
+  const [bar, ...more] = bars
+  const drive = facts.lengthOf('drive')
+  const entries = [
+    torqueEntry('torque', torque),
+    bar && entry('length', textOf(bar.measure), bar),
+    drive &&
+      entry(
+        'drive',
+        drive.measure.fraction ? drive.measure.raw.replace(/[^\d/].*$/, '') : textOf(drive.measure),
+        drive,
+      ),
+  ]
+  return proposal('extension-bar', entries, {
+    others: [
+      ...more.map((one) => otherwise('extension-bar', entries, { length: textOf(one.measure) })),
+      ...unitOffers('extension-bar', entries, 'torque', torque),
+    ],
+  })
+}
+
+export const composeSwivel = (facts: Facts): Proposal => {
+  const { torque } = pickTorque(facts, ['dialled', 'wanted', undefined, 'at-setting'])
+  const [angle] = bendAngles(facts)
+  const entries = [
+    torqueEntry('torque', torque),
+    angle && entry('angle', `${angle.measure.raw.replace(/[^\d.,].*$/, '')}°`, angle),
+  ]
+  return proposal('swivel', entries, { others: unitOffers('swivel', entries, 'torque', torque) })
+}
+
+/** `400 mm long`: of the only thing that is named, the wrench; shown as assumed. */
+const longOne = ({ lengths, scene }: Facts): Length | undefined => {
+  const [only, ...more] = lengths.filter(({ unitless }) => !unitless)
+  const behind = only && scene.pieces[only.at + 1]
+  return only && more.length === 0 && only.role === undefined && behind?.kind === 'word' && behind.text === 'long'
+    ? only
+    : undefined
+}
+
+export const composeFlexHead = (facts: Facts): Proposal => {
+  const { torque } = pickTorque(facts, ['dialled', 'wanted', undefined, 'at-setting'])
+  const [tilt] = bendAngles(facts)
+  const lever = facts.lengthOf('lever', 'from-drive') ?? longOne(facts)
+  const entries = [
+    torqueEntry('torque', torque),
+    lever && entry('lever', textOf(lever.measure), lever, lever.role === undefined),
+    tilt && entry('tilt', `${tilt.measure.raw.replace(/[^\d.,].*$/, '')}°`, tilt),
+  ]
+  return proposal('flex-head', entries, { others: unitOffers('flex-head', entries, 'torque', torque) })
+}
+
+export const composeFitting = (facts: Facts): Proposal => {
+  const { torque } = pickTorque(facts, anyTorque)
+  const change = facts.lengthOf('longer', 'shorter')
+  const lever = facts.lengthOf('lever', 'from-drive')
+  const sign = change?.role === 'shorter' ? '-' : ''
+  const entries = [
+    torqueEntry('torque', torque),
+    lever && entry('lever', textOf(lever.measure), lever),
+    change && entry('fitting-change', `${sign}${textOf(change.measure)}`, change),
+  ]
+  return proposal('end-fitting', entries, { others: unitOffers('end-fitting', entries, 'torque', torque) })
+}
+
+/** The ratio that is stamped or certified counts before one that is a name (`x-4`). */
+const ratioOf = (facts: Facts) => {
+  const [first, ...more] = [...facts.ratios].sort(
+    (one, other) => Number(other.measure.raw.includes(':')) - Number(one.measure.raw.includes(':')),
+  )
+  return first &&
+    more.every(({ measure }) => measure.raw.includes(':') && measure.value !== first.measure.value) &&
+    more.length > 0
+    ? undefined
+    : first
+}
+
+export const composeMultiplier = (facts: Facts): Proposal => {
+  const { scene } = facts
+  const ratio = ratioOf(facts)
+  const gears = /\b(?:turns?|gear) ratio\b/.test(scene.folded)
+  const efficiency = percentBy(facts, 'loss')
+  const given = /\befficien/.test(scene.folded) ? efficiency : undefined
+  const ratioEntry =
+    ratio &&
+    entry(
+      gears || given ? 'turns-ratio' : 'torque-ratio',
+      writeQuantity(quantity(ratio.measure.value, units['1'])),
+      ratio,
+    )
+  const output = scene.has('ask-got') && !facts.torques.some(({ role }) => role === 'wanted')
+  const { torque } = pickTorque(facts, output ? ['dialled', undefined] : ['wanted', undefined, 'dialled'])
+  const out = output && ratio && torque?.unit && !gears && !given
+  // What came out is what went in times the ratio: the question is asked the other way round, and shows both.
+  const reached = out
+    ? writeQuantity(quantity(Number((torque.measure.value * ratio.measure.value).toPrecision(12)), torque.unit))
+    : undefined
+  const entries = [
+    reached !== undefined && torque
+      ? entry('torque', reached, torque, true)
+      : output
+        ? undefined
+        : torqueEntry('torque', torque),
+    ratioEntry,
+    given && entry('efficiency', textOf(given.measure), given),
+  ]
+  return proposal('multiplier', entries, { others: output ? [] : unitOffers('multiplier', entries, 'torque', torque) })
+}
+
+export const composeHand = (facts: Facts): Proposal => {
+  const { torque } = pickTorque(facts, ['dialled', 'wanted', undefined, 'at-setting'])
+  const lever = facts.lengthOf('lever')
+  const hand = facts.lengthOf('hand', 'from-drive', 'pipe')
+  const entries = [
+    torqueEntry('setting', torque),
+    lever && entry('lever', textOf(lever.measure), lever),
+    hand && entry('hand', textOf(hand.measure), hand),
+    wrenchTypeOf(facts),
+  ]
+  return proposal('hand-position', entries, { others: unitOffers('hand-position', entries, 'setting', torque) })
+}
+
+/** How hard to pull, at the hand or the end of a pipe. */
+export const composePull = (facts: Facts): Proposal => {
+  const { torque } = pickTorque(facts, anyTorque)
+  const at = facts.lengthOf('hand', 'pipe', 'from-drive') ?? facts.lengthOf('lever', 'overall')
+  const entries = [torqueEntry('torque', torque), at && entry('hand', textOf(at.measure), at)]
+  return proposal('pull', entries, { others: unitOffers('pull', entries, 'torque', torque) })
+}
+
+/** A setting low in the range of the wrench. */
+export const composeRange = (facts: Facts): Proposal => {
+  const { torque } = pickTorque(facts, ['dialled', 'at-setting', undefined, 'wanted'])
+  const most = rangeEntries(facts)
+    .filter(({ input }) => input === 'most')
+    .slice(0, 1)
+  return proposal('does-it-matter', [entry('topic', 'under-a-fifth'), torqueEntry('setting', torque), ...most])
+}
+
+export const composeBand = (facts: Facts): Proposal => {
+  const { scene } = facts
+  const { torque } = pickTorque(facts, ['dialled', 'at-setting', undefined, 'wanted'])
+  const tolerance = percentBy(facts, 'tolerance', 'of-scale', 'of-reading') ?? facts.percents[0]
+  const ranges = rangeEntries(facts)
+    .filter(({ input }) => input === 'most')
+    .slice(0, 1)
+  const spec = facts.torques.find(({ measure, role }) => measure.low !== undefined && role !== 'range')
+  // Asked for a span alone, the wrench is taken to be set to its middle.
+  const middle =
+    spec && spec === torque && spec.unit ? writeQuantity(quantity(spec.measure.value, spec.unit)) : undefined
+  const [scale, reading] = [scene.has('of-scale'), scene.has('of-reading')]
+  const of = scale && !reading ? 'full-scale' : undefined
+  const entries = [
+    middle === undefined ? torqueEntry('setting', torque) : entry('setting', middle, undefined, true),
+    tolerance
+      ? entry('tolerance', textOf(tolerance.measure), tolerance)
+      : middle !== undefined && scene.has('which-end')
+        ? entry('tolerance', '4 %', undefined, true)
+        : undefined,
+    of ? entry('of', of) : undefined,
+    ...ranges,
+    spec && torqueEntry('spec', spec),
+  ]
+  const both = scale && reading && ranges.length > 0
+  return proposal('tolerance-band', entries, {
+    others: [
+      ...(both ? [otherwise('tolerance-band', entries, { of: 'full-scale' })] : []),
+      ...unitOffers('tolerance-band', entries, 'setting', torque),
+    ],
+  })
+}

@@ -1,0 +1,173 @@
+// A text as the reader sees it: its pieces, its cues and its measures with their places; and how near a cue stands to a measure.
+import { combine, sameTold } from './combine.ts'
+import { type Cue, type CueTag, cuesOf } from './cues.ts'
+import { fold } from './fold.ts'
+import type { Measure } from './measure.ts'
+import { type Piece, piecesOf } from './pieces.ts'
+
+export interface Placed {
+  readonly measure: Measure
+  /** Which piece it is. */
+  readonly at: number
+  readonly start: number
+  readonly end: number
+}
+
+export interface Scene {
+  readonly text: string
+  readonly folded: string
+  readonly pieces: readonly Piece[]
+  readonly cues: readonly Cue[]
+  readonly placed: readonly Placed[]
+  /** Those too that tell one again in another unit. */
+  readonly everyPlaced: readonly Placed[]
+  /** How the part begins that was not read, where the text is too long for a question. */
+  readonly unread: ReadonlyArray<{ readonly start: number; readonly end: number }>
+  readonly has: (...tags: readonly CueTag[]) => boolean
+  readonly count: (tag: CueTag) => number
+  readonly cuesAt: (at: number) => readonly Cue[]
+  readonly cuesBefore: (next: number) => readonly Cue[]
+}
+
+const grouped = (cues: readonly Cue[], key: (cue: Cue) => number): Map<number, Cue[]> => {
+  const map = new Map<number, Cue[]>()
+  for (const cue of cues) {
+    const known = map.get(key(cue))
+    if (known) known.push(cue)
+    else map.set(key(cue), [cue])
+  }
+  return map
+}
+
+/** The same value told again in another unit, close behind, is told once: the first counts. */
+const toldOnce = (placed: readonly Placed[]): Placed[] =>
+  placed.filter((one, index) => {
+    const before = placed[index - 1]
+    return !(before && one.at - before.at <= 4 && sameTold(before.measure, one.measure))
+  })
+
+const SHOWN = 80
+
+const unreadOf = (pieces: readonly Piece[], folded: string): Scene['unread'] => {
+  const end = pieces.at(-1)?.end ?? folded.length
+  const more = folded.slice(end).search(/\S/)
+  return more === -1 ? [] : [{ start: end + more, end: Math.min(folded.length, end + more + SHOWN) }]
+}
+
+export const sceneOf = (text: string): Scene => {
+  const folded = fold(text)
+  const pieces = combine(piecesOf(folded, text), folded)
+  const cues = cuesOf(pieces)
+  const everyPlaced = pieces.flatMap((piece, at) =>
+    piece.kind === 'measure' ? [{ measure: piece.measure, at, start: piece.start, end: piece.end }] : [],
+  )
+  const placed = toldOnce(everyPlaced)
+  const counts = new Map<CueTag, number>()
+  for (const { tag } of cues) counts.set(tag, (counts.get(tag) ?? 0) + 1)
+  const byFirst = grouped(cues, ({ first }) => first)
+  const byNext = grouped(cues, ({ next }) => next)
+  return {
+    text,
+    folded,
+    pieces,
+    cues,
+    placed,
+    everyPlaced,
+    unread: unreadOf(pieces, folded),
+    has: (...tags) => tags.some((tag) => counts.has(tag)),
+    count: (tag) => counts.get(tag) ?? 0,
+    cuesAt: (at) => byFirst.get(at) ?? [],
+    cuesBefore: (next) => byNext.get(next) ?? [],
+  }
+}
+
+export interface Near {
+  readonly cue: Cue
+  readonly score: number
+  readonly after: boolean
+}
+
+const REACH = 14
+const AFTER = 12
+const BEFORE = 11
+const AFTER_COST = 3
+const BEFORE_COST = 1.5
+const SHARED = 2
+
+// Words between a number and its noun that carry nothing.
+const free = new Set(
+  (
+    'a an the is are was of long about approx approximately roughly only just it its my your at be reads measures measured measure with ' +
+    'which that this length around exactly nearly almost by s has have torque steel big little thick flat on one wide to'
+  ).split(' '),
+)
+const hard = new Set(['.', '?', '!', ';', '\n'])
+
+const costOf = (piece: Piece, near: Placed): number | undefined => {
+  if (piece.kind === 'word') return free.has(piece.text) ? 0 : 1
+  if (piece.kind === 'measure') return piece.measure.unit?.dimension === near.measure.unit?.dimension ? 4 : 1.5
+  if (hard.has(piece.text)) return undefined
+  return piece.text === ',' ? 2.5 : 0.3
+}
+
+const LONGEST_ASIDE = 40
+
+/** What stands in brackets is said aside: a noun before it still holds what comes after. */
+const pastAside = (scene: Scene, at: number, step: 1 | -1): number => {
+  const [opens, closes] = step === 1 ? ['(', ')'] : [')', '(']
+  const isMark = (place: number, text: string): boolean => {
+    const piece = scene.pieces[place]
+    return piece?.kind === 'mark' && piece.text === text
+  }
+  if (!isMark(at, opens)) return at
+  for (let away = 1; away < LONGEST_ASIDE; away++) if (isMark(at + step * away, closes)) return at + step * (away + 1)
+  return at
+}
+
+const around = (scene: Scene, placed: Placed, step: 1 | -1): Near[] => {
+  const found: Near[] = []
+  let cost = 0
+  let at = placed.at
+  for (let away = 1; away < REACH; away++) {
+    at = pastAside(scene, at + step, step)
+    const piece = scene.pieces[at]
+    if (piece === undefined) break
+    for (const cue of step === 1 ? scene.cuesAt(at) : scene.cuesBefore(at + 1)) {
+      if (cue.denied) continue
+      // `at 40 Nm spec 38 Nm`: a noun right before another number may be that one's.
+      const shared = step === 1 && scene.pieces[cue.next]?.kind === 'measure' ? SHARED : 0
+      const score = step === 1 ? AFTER - AFTER_COST * cost - shared : BEFORE - BEFORE_COST * cost
+      if (score > 0) found.push({ cue, score, after: step === 1 })
+    }
+    const more = costOf(piece, placed)
+    if (more === undefined) break
+    cost += more
+  }
+  return found
+}
+
+// By its measure, which stays the same object while roles are put to it.
+const known = new WeakMap<Measure, readonly Near[]>()
+
+/** All cues near a measure, nearest first; looked for once. */
+const allNear = (scene: Scene, placed: Placed): readonly Near[] => {
+  const before = known.get(placed.measure)
+  if (before) return before
+  const found = [...around(scene, placed, 1), ...around(scene, placed, -1)].sort(
+    (one, other) => other.score - one.score,
+  )
+  known.set(placed.measure, found)
+  return found
+}
+
+/** Every cue of the tags near a measure, nearest first. What stands behind it must stand close: `3 in crowfoot`. */
+export const nearby = (scene: Scene, placed: Placed, tags: ReadonlySet<CueTag>): readonly Near[] =>
+  allNear(scene, placed).filter(({ cue }) => tags.has(cue.tag))
+
+/** The nearest of them. */
+export const nearest = (scene: Scene, placed: Placed, tags: ReadonlySet<CueTag>): Near | undefined =>
+  allNear(scene, placed).find(({ cue }) => tags.has(cue.tag))
+
+/** How strongly any cue of these tags holds a measure; 0 where none does. */
+export const pull = (scene: Scene, placed: Placed, ...tags: readonly CueTag[]): number =>
+  allNear(scene, placed).find(({ cue }) => tags.includes(cue.tag))?.score ?? 0

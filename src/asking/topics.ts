@@ -1,0 +1,224 @@
+// Which topics a text may be about, and how strongly: by the things that it names and by the quantities that it gives.
+import type { CueTag } from './cues.ts'
+import { bendAngles, type Facts, turnsOf } from './facts.ts'
+import { isDimension } from './measure.ts'
+import { type Placed, pull } from './scene.ts'
+import { unitsNamed } from './torques.ts'
+
+export type TopicName =
+  | 'reach'
+  | 'bar'
+  | 'swivel'
+  | 'flex-head'
+  | 'fitting'
+  | 'multiplier'
+  | 'hand'
+  | 'pull'
+  | 'lubricant'
+  | 'clamp'
+  | 'nut-factor'
+  | 'bolt'
+  | 'turn'
+  | 'prevailing'
+  | 'scale'
+  | 'check'
+  | 'band'
+  | 'range'
+  | 'interval'
+  | 'compare'
+  | 'convert'
+
+export type Scores = Readonly<Record<TopicName, number>>
+
+/** Below this a topic is a passing mention. */
+export const LEAST = 4
+
+const when = (true_: boolean, weight: number): number => (true_ ? weight : 0)
+
+const convertScore = (facts: Facts, reach: number): number => {
+  const { scene } = facts
+  const torques = scene.everyPlaced.filter(({ measure }) => isDimension(measure, 'torque'))
+  const written = new Set(torques.map(({ measure }) => measure.unit))
+  const other = unitsNamed(scene).some(({ unit }) => written.size > 0 && !written.has(unit))
+  const lengths =
+    scene.has('convert') && torques.length === 0 && scene.placed.some(({ measure }) => measure.kind === 'quantity')
+  const asked = /=\s?\?/.test(scene.folded)
+  const whole =
+    when(other, 4) +
+    when(scene.has('convert'), 2) +
+    when(scene.has('convert') && written.size > 1, 3) +
+    when(asked, 4) +
+    when(lengths, 1) +
+    when(scene.everyPlaced.length > scene.placed.length && written.size > 1, 4)
+  return reach >= LEAST || facts.weighed ? whole - 4 : whole
+}
+
+const reachScore = (facts: Facts): number => {
+  const { scene, lengthOf } = facts
+  const has = (...tags: readonly CueTag[]): boolean => scene.has(...tags)
+  const levered = lengthOf('lever', 'from-drive', 'overall') !== undefined
+  const bent = facts.bends.known.length > 0 || facts.bends.hinted || bendAngles(facts).length > 0
+  // `straight` alone may be said of a bar as well; a direction from the wrench, or a way out, is said of an adapter.
+  const outward =
+    bendAngles(facts).length > 0 ||
+    facts.bends.known.some(
+      (cue) =>
+        cue.angle !== 0 ||
+        cue.next - cue.first > 1 ||
+        (scene.pieces[cue.first]?.kind === 'word' &&
+          /^(?:in|inline|out|forward)/.test((scene.pieces[cue.first] as { text: string }).text)),
+    )
+  const extended = has('extension') ? 3 + when(outward && !has('vertical', 'bar'), levered ? 5 : 2) : 0
+  const named = when(has('crowfoot'), 7) + when(has('adapter'), 5) + when(has('spanner'), 3)
+  const base = Math.max(named, extended)
+  // Both lengths with their roles are an adapter on a wrench, whatever it is called.
+  if (base === 0 && levered && lengthOf('adapter') !== undefined) return 6
+  if (base === 0) return when(has('formula') && levered && lengthOf('longer') !== undefined, 3)
+  return (
+    base +
+    when(levered && named > 0 && lengthOf('adapter', 'extension') !== undefined, 2) +
+    when(bent && named > 0, 1) +
+    when(has('formula'), 1)
+  )
+}
+
+const barScore = (facts: Facts): number => {
+  const { scene, lengthOf } = facts
+  const has = (...tags: readonly CueTag[]): boolean => scene.has(...tags)
+  const levered = lengthOf('lever', 'from-drive') !== undefined
+  const base = Math.max(when(has('bar'), 6), when(has('extension'), 3))
+  return base === 0 ? 0 : base + when(has('vertical'), 4) - when(levered && !has('vertical'), 2)
+}
+
+/** Oil by itself is not of this desk: something must be tightened with it. */
+export const ofTightening = ({ scene, torques, percents, nutFactors }: Facts): boolean =>
+  torques.length > 0 ||
+  percents.length > 0 ||
+  nutFactors.length > 0 ||
+  scene.has('wrench', 'clamp', 'k-factor', 'sourced', 'reduce') ||
+  /\b(?:torqu|tight)/.test(scene.folded)
+
+/** A word of the trade, without which `old` or `dropped` says nothing about a torque wrench. */
+export const ofTools = ({ scene }: Facts): boolean =>
+  scene.has('wrench', 'pair', 'interval', 'tolerance', 'check', 'compare') ||
+  /\b(?:torq|retorq|re-torq|tight|click|wind|wound|spring|zero)/.test(scene.folded)
+
+const lubricantScore = (facts: Facts): number => {
+  const { scene, states, torques, nutFactors, forces } = facts
+  const named = Math.max(when(states.to !== undefined || states.from !== undefined, 6), when(states.general, 6))
+  const dryOnly = !states.general && [states.to, states.from].every((cue) => cue === undefined || cue.name === 'dry')
+  if (named === 0 || !ofTightening(facts)) return 0
+  return (
+    named +
+    when(torques.length > 0, 1) +
+    when(nutFactors.length > 1, 4) +
+    when(scene.has('reduce'), 1) -
+    when(dryOnly, 4) -
+    when(forces.length > 0 && nutFactors.length === 1, 2)
+  )
+}
+
+const clampScore = ({ scene, size, nutFactors, frictions, torques, forces }: Facts): number =>
+  when(scene.has('clamp'), 4) +
+  when(scene.has('clamp') && size !== undefined, 2) +
+  when(size !== undefined, 2) +
+  when(nutFactors.length === 1 || frictions.length > 0, 3) +
+  when(torques.length > 0 && size !== undefined, 1) +
+  when(forces.length > 0 && size !== undefined, 1) -
+  when(nutFactors.length > 1, 3)
+
+const checkScore = ({ scene, torques }: Facts): number => {
+  const row = torques.filter(({ measure }) => measure.list !== undefined).length
+  const atSetting = torques.some(({ role }) => role === 'at-setting')
+  return (
+    when(scene.has('tester'), 5) +
+    when(row >= 3, 3) +
+    when(scene.has('check') && torques.length > 1, 3) +
+    when(atSetting && torques.length > 1, 3)
+  )
+}
+
+const WRENCH_HELD = 9
+
+/** `±4 %`, `a 4 % wrench`: a tolerance without the word. */
+const isHalfWidth = ({ scene }: Facts, placed: Placed): boolean => {
+  const { at } = placed
+  if (pull(scene, placed, 'wrench') > WRENCH_HELD) return true
+  const [before, after] = [scene.pieces[at - 1], scene.pieces[at + 1]]
+  return (
+    (before?.kind === 'mark' && before.text === '±') ||
+    (after?.kind === 'word' && /^(?:wrench|clicker|torque|tool)/.test(after.text))
+  )
+}
+
+/** How hard to pull, in so many words. */
+const asksPull = ({ scene, torques, size }: Facts): boolean =>
+  /\bhow (?:hard|much (?:force|weight|push|pull))\b/.test(scene.folded) ||
+  (size === undefined &&
+    torques.length > 0 &&
+    /\bhow many (?:pounds|lbs|kilos|kg|newtons)\b(?! of torque)|\bpounds on the scale\b/.test(scene.folded))
+
+export const scoresOf = (facts: Facts): Scores => {
+  const { scene, torques, forces, percents, ratios, size, grade, lengthOf, weighed } = facts
+  const has = (...tags: readonly CueTag[]): boolean => scene.has(...tags)
+  const reach = reachScore(facts)
+  const usable = torques.some(({ role }) => role !== 'range')
+  return {
+    reach,
+    bar: barScore(facts),
+    swivel: when(has('swivel'), 8),
+    'flex-head': when(has('flex-head'), 8),
+    fitting:
+      when(has('fitting'), 6) +
+      when(has('fitting') && lengthOf('longer', 'shorter') !== undefined, 4) +
+      when(has('socket') && !has('fitting') && lengthOf('longer', 'shorter') !== undefined, 7),
+    multiplier: when(has('multiplier'), ratios.length > 0 ? 10 : 5) + when(ratios.length > 0 && usable, 2),
+    hand:
+      when(has('hand'), 4) -
+      when(has('crowfoot', 'adapter'), 4) +
+      when(has('pipe'), 5) +
+      when(lengthOf('hand') !== undefined && lengthOf('lever') !== undefined, 3) +
+      when(has('lever-arm') && has('hand'), 2),
+    pull: when(asksPull(facts), 6) + when(has('pipe') && usable, 1),
+    lubricant: lubricantScore(facts),
+    clamp: clampScore(facts),
+    'nut-factor':
+      when(has('k-factor') && facts.nutFactors.length === 0, 7) +
+      when(forces.length > 0 && usable && size !== undefined && facts.nutFactors.length === 0 && has('k-factor'), 5),
+    bolt:
+      when(size !== undefined && grade !== undefined && !usable, 8) + when(has('strength') && size !== undefined, 3),
+    turn: when(turnsOf(facts).length > 0 && size !== undefined && !usable, 6),
+    prevailing: when(has('prevailing'), 7),
+    scale: when(weighed, 7) + when(weighed && forces.length > 0, 3) + when(weighed && facts.lengths.length > 0, 1),
+    check: checkScore(facts),
+    band:
+      when(has('which-end') && torques.some(({ measure, role }) => measure.low !== undefined && role !== 'range'), 6) +
+      when(
+        percents.length > 0 &&
+          (has('tolerance', 'of-scale', 'of-reading') || percents.some((one) => isHalfWidth(facts, one))),
+        6,
+      ) +
+      when(has('of-scale') && has('of-reading'), 2),
+    range:
+      when(has('lowest') && has('range', 'wrench', 'weigh-scale'), 8) +
+      when(has('ask-matter') && torques.some(({ role }) => role === 'range') && usable && reach < LEAST, 5),
+    interval:
+      when(has('interval'), 4) +
+      when(
+        scene.placed.some(({ measure }) => measure.kind === 'date'),
+        3,
+      ),
+    compare:
+      when(has('compare'), 5) +
+      when(has('compare') && (torques.length > 1 || has('pair')), 2) +
+      when(
+        scene.placed.some(({ measure }) => measure.list === 2 && measure.unit?.dimension !== 'length'),
+        7,
+      ),
+    convert: convertScore(facts, reach),
+  }
+}
+
+/** Topics from the strongest down. */
+export const ranked = (scores: Scores): ReadonlyArray<readonly [TopicName, number]> =>
+  (Object.entries(scores) as Array<[TopicName, number]>).sort(([, one], [, other]) => other - one)

@@ -1,0 +1,150 @@
+// What each torque of a text is: wanted, dialled, an end of the wrench's range, somebody's result. Pounds beside a wrench are lbf·ft, shown as assumed.
+import { allSpellings, type Unit, units } from '../core/unit.ts'
+import type { CueTag } from './cues.ts'
+import { isDimension, type Measure, textOf } from './measure.ts'
+import { nearest, type Placed, type Scene } from './scene.ts'
+import { unitAt } from './unit-at.ts'
+
+export type TorqueRole = 'wanted' | 'dialled' | 'range' | 'claimed' | 'at-setting' | 'prevailing'
+
+export interface Torque extends Placed {
+  readonly role: TorqueRole | undefined
+  readonly score: number
+  /** A book or a spec says so; nobody said that it is wanted here. */
+  readonly sourced: boolean
+  /** The unit that it is taken in; undefined where none can be told. */
+  readonly unit: Unit | undefined
+  /** The unit was not written at the number, or not as a torque. */
+  readonly assumed: boolean
+}
+
+const roles: ReadonlyMap<CueTag, TorqueRole> = new Map<CueTag, TorqueRole>([
+  ['wanted', 'wanted'],
+  ['sourced', 'wanted'],
+  ['dialled', 'dialled'],
+  ['range', 'range'],
+  ['claimed', 'claimed'],
+  ['about', 'claimed'],
+  ['at-setting', 'at-setting'],
+  ['prevailing', 'prevailing'],
+])
+const tags: ReadonlySet<CueTag> = new Set(roles.keys())
+
+export interface UnitNamed {
+  readonly unit: Unit
+  readonly start: number
+  readonly end: number
+}
+
+// Every beginning of a spelling of torque: no other word can begin one.
+const beginnings: ReadonlySet<string> = new Set(
+  [...allSpellings]
+    .filter(([, spelled]) => spelled.some(({ unit }) => unit.dimension === 'torque'))
+    .flatMap(([word]) => Array.from({ length: word.length }, (_, place) => word.slice(0, place + 1))),
+)
+
+const findUnits = (scene: Scene): readonly UnitNamed[] => {
+  const found: UnitNamed[] = []
+  for (const piece of scene.pieces) {
+    if (piece.kind !== 'word' || !beginnings.has(piece.text) || piece.start < (found.at(-1)?.end ?? 0)) continue
+    const named = unitAt(scene.folded, piece.start)
+    const unit = named?.spelled.find(({ unit: one }) => one.dimension === 'torque')?.unit
+    if (named && unit) found.push({ unit, start: piece.start, end: named.end })
+  }
+  return found
+}
+
+const known = new WeakMap<Scene, readonly UnitNamed[]>()
+
+/** Units of torque that are named without a number: `wrench in lb ft`, `= ? Nm`. Looked for once. */
+export const unitsNamed = (scene: Scene): readonly UnitNamed[] => {
+  const found = known.get(scene) ?? findUnits(scene)
+  known.set(scene, found)
+  return found
+}
+
+/** The one torque unit that a text speaks, where it speaks one only. */
+const soleUnit = (scene: Scene): Unit | undefined => {
+  const written = scene.placed.flatMap(({ measure }) =>
+    isDimension(measure, 'torque') && measure.unit ? [measure.unit] : [],
+  )
+  const all = new Set([...written, ...unitsNamed(scene).map(({ unit }) => unit)])
+  return all.size === 1 ? [...all][0] : undefined
+}
+
+const isWrenchNear = (scene: Scene, placed: Placed): boolean => {
+  const near = nearest(scene, placed, new Set<CueTag>(['wrench']))
+  return near?.after === true && near.score > 10
+}
+
+const LEAST_HELD = 3
+
+const settingMark = (scene: Scene, placed: Placed): boolean => {
+  const piece = scene.pieces[placed.at + 1]
+  return piece?.kind === 'mark' && piece.text === ':'
+}
+
+const roleOf = (scene: Scene, placed: Placed): Pick<Torque, 'role' | 'score' | 'sourced'> => {
+  if (isWrenchNear(scene, placed)) return { role: 'range', score: 12, sourced: false }
+  if (settingMark(scene, placed)) return { role: 'at-setting', score: 12, sourced: false }
+  const best = nearest(scene, placed, tags)
+  const before = scene.pieces[placed.at - 1]
+  if (placed.measure.kind === 'bare' && before?.kind === 'word' && before.text === 'at' && (best?.score ?? 0) < 9) {
+    return { role: 'at-setting', score: 9, sourced: false }
+  }
+  if (!best || best.score < LEAST_HELD) return { role: undefined, score: 0, sourced: false }
+  return { role: roles.get(best.cue.tag), score: best.score, sourced: best.cue.tag === 'sourced' }
+}
+
+const word = (scene: Scene, at: number): string => {
+  const piece = scene.pieces[at]
+  return piece?.kind === 'word' ? piece.text : ''
+}
+
+/** `of torque` behind pounds, or a wrench and a spec around them. */
+const poundsAreTorque = (scene: Scene, placed: Placed, weighed: boolean): boolean => {
+  const behind = [1, 2].map((ahead) => word(scene, placed.at + ahead))
+  if (
+    behind.some((one) =>
+      ['push', 'pull', 'force', 'clamp', 'tension', 'weight', 'preload', 'load', 'of'].includes(one),
+    ) &&
+    !behind.includes('torque')
+  )
+    return false
+  return !weighed || behind.includes('torque')
+}
+
+const torqueUnit = (
+  scene: Scene,
+  placed: Placed,
+  weighed: boolean,
+  sole: Unit | undefined,
+): { unit: Unit | undefined; assumed: boolean } | undefined => {
+  const { measure } = placed
+  if (isDimension(measure, 'torque')) return { unit: measure.unit, assumed: false }
+  if (measure.weight === 'lb')
+    return poundsAreTorque(scene, placed, weighed) ? { unit: units['lbf·ft'], assumed: true } : undefined
+  if (measure.kind !== 'bare' || measure.fraction) return undefined
+  return { unit: sole, assumed: sole !== undefined }
+}
+
+const HELD = 8 // a bare number must be held closely to be a torque at all
+const SMALLEST_BARE = 2
+
+/** Every torque. `weighed`: the text is about a scale, so that pounds and kilos are pulls. */
+export const torquesOf = (scene: Scene, weighed: boolean, taken: ReadonlySet<number>): readonly Torque[] => {
+  const sole = soleUnit(scene)
+  return scene.placed.flatMap((placed) => {
+    if (taken.has(placed.at)) return []
+    const unit = torqueUnit(scene, placed, weighed, sole)
+    if (!unit) return []
+    const held = roleOf(scene, placed)
+    const bare = placed.measure.kind === 'bare'
+    if (bare && (held.score < HELD || placed.measure.value < SMALLEST_BARE)) return []
+    return [{ ...placed, ...held, ...unit }]
+  })
+}
+
+/** As an input takes it, in the unit that it was taken in. */
+export const torqueText = ({ measure, unit }: { measure: Measure; unit: Unit | undefined }): string =>
+  textOf(measure, unit)
