@@ -34,7 +34,7 @@ const serve = async (settings: Settings): Promise<void> => {
     seen: counters.http,
     failed: (reference, error) => log.error({ err: error, reference }, 'an HTTP answer failed'),
     readiness: async () => [chatTrouble(), await registerTrouble()].filter((reason) => reason !== undefined),
-    register: { shop, keys: writersOf(settings) },
+    register: { shop, keys: writersOf(settings), now: () => new Date() },
     metrics: async () => ({ type: counters.registry.contentType, text: await counters.registry.metrics() }),
   })
   const address = await http.listen({ host: settings.HOST, port: settings.PORT })

@@ -101,6 +101,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
     'preact',
     'preact-render-to-string',
     'node:crypto',
+    'node:stream',
   ],
   'faces/terminal': [],
 }

@@ -32,6 +32,13 @@ export type Keeping =
   | { readonly kind: 'refused'; readonly faults: readonly Fault[]; readonly missing: readonly string[] }
   | { readonly kind: 'forbidden' }
 
+export interface DueWrench {
+  readonly tag: string
+  readonly name: string
+  readonly due: string
+  readonly place?: string | undefined
+}
+
 export interface BoardPage {
   readonly rows: readonly FleetRow[]
   readonly next?: string | undefined
@@ -42,12 +49,15 @@ export interface Shop {
   /** All that is known of a wrench, with the gauges that checked it; undefined where there is none of this tag. */
   readonly wrench: (tag: string) => Promise<{ readonly book: Book; readonly row: FleetRow } | undefined>
   readonly board: (limit: number, after?: string) => Promise<BoardPage>
+  /** The wrenches that have a day on which they are due, the earliest first; retired ones left out. */
+  readonly due: () => Promise<readonly DueWrench[]>
   readonly gauges: () => Promise<readonly Entry<'gauge'>[]>
   readonly since: RegisterStore['since']
   readonly today: () => Today
 }
 
 const MOST_GAUGES = 500
+const PAGE = 500
 const MOST_TRIES = 5
 
 /** What a card row holds of a wrench: the entries that its status on any day follows from, oldest first. */
@@ -209,6 +219,18 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
         .sort(asTheyHang)
         .map((folder) => ({ folder, status: statusOf(book, folder, today()) }))
       return { rows, ...(page.next === undefined ? {} : { next: page.next }) }
+    },
+    due: async () => {
+      const found: DueWrench[] = []
+      let after: string | undefined
+      do {
+        const page = await store.cards({ order: 'due', kind: 'wrench', limit: PAGE, after })
+        for (const { tag, name, due, place } of page.cards) {
+          if (due !== undefined) found.push({ tag, name, due, ...(place === undefined ? {} : { place }) })
+        }
+        after = page.next
+      } while (after !== undefined)
+      return found
     },
     gauges: async () =>
       entriesIn(await store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES })).filter(isOf('gauge')),

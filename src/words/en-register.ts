@@ -1,6 +1,7 @@
 // What people read of the register: what is asked for when something is kept, the statuses of a wrench and their reasons.
 
 export const enRegister = {
+  due: 'Check due',
   inputs: {
     tag: { ask: 'the tag', measure: 'Short, as it hangs with it: W-07.' },
     wrench: { ask: 'the tag of the wrench', measure: 'As it hangs with it: W-07.' },

@@ -30,7 +30,7 @@ const ours = () =>
     failed: (_reference: string, error: unknown) => {
       throw error
     },
-    register: { shop: testShop(), keys: [] },
+    register: { shop: testShop(), keys: [], now: () => new Date('2026-06-01T10:00:00Z') },
     readiness: async () => [],
     metrics: async () => ({ type: 'text/plain', text: '' }),
   })

@@ -43,7 +43,7 @@ export const testHttp = (desk: Desk, mostASecond = 100_000): Promise<FastifyInst
     failed: (_reference, error) => {
       throw error
     },
-    register: { shop: testShop(), keys: [] },
+    register: { shop: testShop(), keys: [], now: () => new Date('2026-06-01T10:00:00Z') },
     readiness: async () => [],
     metrics: async () => ({ type: 'text/plain', text: '' }),
   })

@@ -15,6 +15,7 @@ import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
 import { questionRoutes } from './api/questions.ts'
 import { type RegisterParts, registerRoutes } from './api/register.ts'
+import { registerFileRoutes } from './api/register-out.ts'
 import { readBody } from './body.ts'
 import { kioskRoutes } from './kiosk/routes.tsx'
 import { problem, sendProblem } from './problem.ts'
@@ -178,6 +179,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   figureRoutes(app, parts.desk, parts.pictures)
   healthRoutes(app, parts)
   registerRoutes(app, parts.desk, parts.register)
+  registerFileRoutes(app, parts.desk, parts.register)
   kioskRoutes(app, parts.desk, parts.shop)
   app.get('/openapi.json', { schema: { hide: true } }, (_request, reply) => {
     reply

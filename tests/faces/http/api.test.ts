@@ -193,7 +193,7 @@ describe('headers and limits', () => {
       trustProxy: false,
       mostASecond: 1000,
       failed: (reference, error) => told.push([reference, (error as Error).message]),
-      register: { shop: testShop(), keys: [] },
+      register: { shop: testShop(), keys: [], now: () => new Date('2026-06-01T10:00:00Z') },
       readiness: async () => ['chat is away'],
       metrics: async () => ({ type: 'text/plain', text: 'armlength_answers_total 1' }),
     })

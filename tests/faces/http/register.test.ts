@@ -20,7 +20,7 @@ const start = async (shop: Shop = testShop(), writers = keys): Promise<void> => 
     desk: createDesk({ system: 'metric', locale: 'en', borrow: lenderOf(shop) }),
     pictures: noPictures,
     shop: 'Kiln Lane Garage',
-    register: { shop, keys: writers },
+    register: { shop, keys: writers, now: () => new Date('2026-06-01T10:00:00Z') },
     trustProxy: false,
     mostASecond: 100_000,
     failed: (_reference, error) => told.push(error),
@@ -140,6 +140,41 @@ describe('reading', () => {
     await post('/v1/wrenches/W-07/checks', check, MECHANIC)
     expect((await http.inject(url)).json<{ cautions: Array<{ code: string }> }>().cautions[0]?.code).toBe('last-check')
     expect((await http.inject(url.replace('W-07', 'W-99'))).statusCode).toBe(422)
+  })
+})
+
+describe('the register as files', () => {
+  it('is whole, in the order in which it was kept, empty too', async () => {
+    await start()
+    expect((await http.inject('/v1/export.json')).json()).toEqual({ entries: [] })
+    await post('/v1/wrenches', card, KEEPER)
+    await post('/v1/wrenches/W-07/checks', check, MECHANIC)
+    const { entries } = (await http.inject('/v1/export.json')).json<{ entries: Array<{ kind: string }> }>()
+    expect(entries.map(({ kind }) => kind)).toEqual(['wrench', 'check'])
+  })
+
+  it('holds more than a page', async () => {
+    const shop = testShop()
+    await start(shop)
+    for (let n = 0; n < 1203; n++) {
+      await shop.keep('wrench', { ...card, tag: `W-${n}` }, { role: 'keeper', door: 'terminal' })
+    }
+    const { entries } = (await http.inject('/v1/export.json')).json<{ entries: Array<{ body: { tag: string } }> }>()
+    expect(new Set(entries.map(({ body }) => body.tag)).size).toBe(1203)
+  })
+
+  it('tells what is due as a calendar whose lines are short and whose marks are escaped', async () => {
+    await start()
+    await post('/v1/wrenches', { ...card, name: `Long; named, ${'é'.repeat(60)}` }, KEEPER)
+    expect((await http.inject('/v1/due.ics')).body).not.toContain('VEVENT')
+    await post('/v1/wrenches/W-07/checks', check, MECHANIC)
+    const reply = await http.inject('/v1/due.ics')
+    expect(reply.headers['content-type']).toBe('text/calendar; charset=utf-8')
+    for (const line of reply.body.split('\r\n')) expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75)
+    const unfolded = reply.body.replaceAll('\r\n ', '')
+    expect(unfolded).toContain('DTSTART;VALUE=DATE:20270501\r\n')
+    expect(unfolded).toContain(`SUMMARY:Check due: W-07\\, Long\\; named\\, ${'é'.repeat(60)}\r\n`)
+    expect(unfolded).toContain('UID:W-07-2027-05-01@armlength\r\n')
   })
 })
 

@@ -88,6 +88,7 @@ const gaugeNamed = (book: Parameters<typeof gaugeOf>[0], tag: string) => gaugeOf
 export interface RegisterParts {
   readonly shop: Shop
   readonly keys: readonly WriterKey[]
+  readonly now: () => Date
 }
 
 export const registerRoutes = (app: FastifyInstance, desk: Desk, { shop, keys }: RegisterParts): void => {
