@@ -56,10 +56,9 @@ const LONGEST_PHRASE = 7
 // Little words inside a phrase say nothing: `grip to the drive` is `grip to drive`.
 const little = new Set(['the', 'a', 'an', 'my', 'of', 'own', 'this', 'that', 'your', 'our'])
 
-const forms = (word: string): readonly string[] => {
-  const plain = word.replaceAll("'", '')
-  return plain.length > 3 && plain.endsWith('s') && !plain.endsWith('ss') ? [plain, plain.slice(0, -1)] : [plain]
-}
+/** The word in the singular, where it may be a plural. */
+const singular = (word: string): string | undefined =>
+  word.length > 3 && word.endsWith('s') && !word.endsWith('ss') ? word.slice(0, -1) : undefined
 
 const wordOf = (piece: Piece | undefined): string | undefined =>
   piece?.kind === 'word' ? piece.text : piece?.kind === 'mark' && piece.text === '=' ? '=' : undefined
@@ -73,6 +72,10 @@ interface Found {
 }
 
 const longest = (pieces: readonly Piece[], at: number): Found | undefined => {
+  // Most words begin no phrase.
+  const first = wordOf(pieces[at])
+  if (first === undefined || !(root.children.has(first) || root.children.has(singular(first) ?? first)))
+    return undefined
   let reached: ReadonlyArray<{ readonly here: Node; readonly at: number }> = [{ here: root, at }]
   let best: Found | undefined
   for (let depth = 0; depth < LONGEST_PHRASE && reached.length > 0; depth++) {
@@ -81,10 +84,11 @@ const longest = (pieces: readonly Piece[], at: number): Found | undefined => {
       const place2 = depth > 0 && isJoint(pieces[place]) ? place + 1 : place
       const word = wordOf(pieces[place2])
       if (word === undefined) continue
-      for (const form of forms(word)) {
-        const child = here.children.get(form)
-        if (child) steps.push({ here: child, at: place2 + 1 })
-      }
+      const child = here.children.get(word)
+      if (child) steps.push({ here: child, at: place2 + 1 })
+      const one = singular(word)
+      const other = one === undefined ? undefined : here.children.get(one)
+      if (other) steps.push({ here: other, at: place2 + 1 })
       if (depth > 0 && little.has(word)) steps.push({ here, at: place2 + 1 })
     }
     for (const { here, at: next } of steps) {

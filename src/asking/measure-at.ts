@@ -58,12 +58,13 @@ const spellingsToMeasure = (spelled: readonly Spelling[], value: number, raw: st
 }
 
 // What else than a digit a name can begin with: M12, #10-32, A2-70, x-4.
-const NAMED = /^(?:m\s?\d|#\d|a[24]|x[\s\d-])/
+const NAMED = /(?:m\s?\d|#\d|a[24]|x[\s\d-])/y
 
 const named = (text: string, at: number): MeasureAt | undefined => {
   const char = text[at] as string
   const digit = char >= '0' && char <= '9'
-  if (!digit && !NAMED.test(text.slice(at, at + 3))) return undefined
+  NAMED.lastIndex = at
+  if (!digit && !NAMED.test(text)) return undefined
   const day = digit ? matchAt(date, text, at) : null
   if (day && parseDate(day[0], '').ok)
     return { measure: { kind: 'date', value: 0, name: day[0], raw: day[0] }, end: at + day[0].length }

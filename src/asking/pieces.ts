@@ -16,8 +16,8 @@ const isTolerance = (char: string, text: string, at: number): boolean => {
 }
 
 /** A question has fewer; what stands behind them is left unread, and told so. */
-export const MOST_PIECES = 500
-const MOST_MEASURES = 120
+export const MOST_PIECES = 450
+const MOST_MEASURES = 100
 
 /** `text` is folded, `typed` is not. Pieces keep the places of the text as it was typed. */
 export const piecesOf = (text: string, typed: string): readonly Piece[] => {

@@ -29,6 +29,8 @@ export interface Scene {
   readonly cuesBefore: (next: number) => readonly Cue[]
 }
 
+const none: readonly Cue[] = []
+
 const grouped = (cues: readonly Cue[], key: (cue: Cue) => number): Map<number, Cue[]> => {
   const map = new Map<number, Cue[]>()
   for (const cue of cues) {
@@ -76,8 +78,8 @@ export const sceneOf = (text: string): Scene => {
     unread: unreadOf(pieces, folded),
     has: (...tags) => tags.some((tag) => counts.has(tag)),
     count: (tag) => counts.get(tag) ?? 0,
-    cuesAt: (at) => byFirst.get(at) ?? [],
-    cuesBefore: (next) => byNext.get(next) ?? [],
+    cuesAt: (at) => byFirst.get(at) ?? none,
+    cuesBefore: (next) => byNext.get(next) ?? none,
   }
 }
 
@@ -112,20 +114,19 @@ const costOf = (piece: Piece, near: Placed): number | undefined => {
 
 const LONGEST_ASIDE = 40
 
+const isMark = (piece: Piece | undefined, text: string): boolean => piece?.kind === 'mark' && piece.text === text
+
 /** What stands in brackets is said aside: a noun before it still holds what comes after. */
 const pastAside = (scene: Scene, at: number, step: 1 | -1): number => {
-  const [opens, closes] = step === 1 ? ['(', ')'] : [')', '(']
-  const isMark = (place: number, text: string): boolean => {
-    const piece = scene.pieces[place]
-    return piece?.kind === 'mark' && piece.text === text
-  }
-  if (!isMark(at, opens)) return at
-  for (let away = 1; away < LONGEST_ASIDE; away++) if (isMark(at + step * away, closes)) return at + step * (away + 1)
+  const opens = step === 1 ? '(' : ')'
+  const closes = step === 1 ? ')' : '('
+  if (!isMark(scene.pieces[at], opens)) return at
+  for (let away = 1; away < LONGEST_ASIDE; away++)
+    if (isMark(scene.pieces[at + step * away], closes)) return at + step * (away + 1)
   return at
 }
 
-const around = (scene: Scene, placed: Placed, step: 1 | -1): Near[] => {
-  const found: Near[] = []
+const look = (scene: Scene, placed: Placed, step: 1 | -1, found: Near[]): void => {
   let cost = 0
   let at = placed.at
   for (let away = 1; away < REACH; away++) {
@@ -143,7 +144,6 @@ const around = (scene: Scene, placed: Placed, step: 1 | -1): Near[] => {
     if (more === undefined) break
     cost += more
   }
-  return found
 }
 
 // By its measure, which stays the same object while roles are put to it.
@@ -153,9 +153,10 @@ const known = new WeakMap<Measure, readonly Near[]>()
 const allNear = (scene: Scene, placed: Placed): readonly Near[] => {
   const before = known.get(placed.measure)
   if (before) return before
-  const found = [...around(scene, placed, 1), ...around(scene, placed, -1)].sort(
-    (one, other) => other.score - one.score,
-  )
+  const found: Near[] = []
+  look(scene, placed, 1, found)
+  look(scene, placed, -1, found)
+  found.sort((one, other) => other.score - one.score)
   known.set(placed.measure, found)
   return found
 }

@@ -9,6 +9,9 @@ export interface UnitAt {
   readonly end: number
 }
 
+// What no unit can begin with costs nothing to look at.
+const begins = /[\s.\-/·*]{0,3}[a-z"'%°#µ]/y
+
 const endsOf = (text: string, at: number): number[] => {
   const ends: number[] = []
   piece.lastIndex = at
@@ -46,6 +49,8 @@ const dotOfIts = (text: string, typed: string, at: number, end: number): boolean
 
 /** The unit that begins at `at`, if one does. `typed` is the text before it was folded. */
 export const unitAt = (text: string, at: number, typed = text): UnitAt | undefined => {
+  begins.lastIndex = at
+  if (!begins.test(text)) return undefined
   for (const end of endsOf(text, at).reverse()) {
     const spelling = text
       .slice(at, end)

@@ -87,7 +87,8 @@ const namedBeside = (slug: Slug, best: Slug, found: ReadonlySet<Idea>): boolean 
 
 /** The topics that fit: none, one, or several that fit as well or are named beside the best. A slug is its own topic, whatever it may score. */
 export const searchTopic = (text: string): readonly Slug[] => {
-  const exact = slugs.find((slug) => bare(slug) === bare(text))
+  const typed = bare(text)
+  const exact = slugs.find((slug) => bare(slug) === typed)
   if (exact) return [exact]
   const found = ideasIn(text)
   const scores = slugs.map((slug) => scoreOf(slug, found))
