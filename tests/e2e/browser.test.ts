@@ -16,6 +16,7 @@ const pages = [
   '/ask/adapter-setting?torque=100&hand=-2',
   '/ask/adapter-setting?torque=100+Nm&adapter=3+cm',
   '/ask/lubricant?torque=100+Nm&from=dry&to=oiled',
+  '/board',
 ]
 
 it('a Chromium is there where it must be', () => {

@@ -180,7 +180,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   healthRoutes(app, parts)
   registerRoutes(app, parts.desk, parts.register)
   registerFileRoutes(app, parts.desk, parts.register)
-  kioskRoutes(app, parts.desk, parts.shop)
+  kioskRoutes(app, parts.desk, parts.shop, parts.register.shop)
   app.get('/openapi.json', { schema: { hide: true } }, (_request, reply) => {
     reply
       .header('content-type', 'application/json; charset=utf-8')

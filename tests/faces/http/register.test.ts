@@ -143,6 +143,40 @@ describe('reading', () => {
   })
 })
 
+describe('the pages', () => {
+  it('show the board as it hangs and a wrench with its checks, and escape what was typed', async () => {
+    await start()
+    expect((await http.inject('/board')).body).toContain('No wrench is in the register yet.')
+    await post('/v1/wrenches', { ...card, name: '<b>Click</b>', place: 'Bay 2' }, KEEPER)
+    expect((await http.inject('/board')).body).toContain('No check of it is recorded.')
+    await post('/v1/wrenches/W-07/checks', check, MECHANIC)
+    await post('/v1/wrenches/W-07/events', { what: 'dropped', date: '2026-05-20', note: 'off the bench' }, MECHANIC)
+    const board = await http.inject('/board')
+    expect(board.headers['cache-control']).toBe('no-store')
+    expect(board.body).toContain('W-07: &lt;b>Click&lt;/b>, Bay 2')
+    expect(board.body).toContain('<strong>check before use</strong>')
+    const page = (await http.inject('/wrench/w-07')).body
+    for (const told of ['100 N·m', '100.2 N·m', '-0.1996 %', 'pass', '2026-05-20: dropped: off the bench'])
+      expect(page).toContain(told)
+    expect(page).toContain('href="/ask/adapter-setting?wrench=W-07"')
+    expect((await http.inject('/wrench/W-99')).statusCode).toBe(404)
+  })
+
+  it('walk a long board', async () => {
+    const shop = testShop()
+    await start(shop)
+    for (let n = 0; n < 70; n++) {
+      await shop.keep('wrench', { ...card, tag: `W-${n}` }, { role: 'keeper', door: 'terminal' })
+    }
+    const first = (await http.inject('/board')).body
+    const [, next = ''] = /href="(\/board\?after=[^"]+)"/.exec(first) ?? []
+    const second = (await http.inject(next)).body
+    const tags = [...`${first}${second}`.matchAll(/href="\/wrench\/([^"]+)"/g)].map((match) => match[1])
+    expect(new Set(tags).size).toBe(70)
+    expect(second).not.toContain('/board?after=')
+  })
+})
+
 describe('the register as files', () => {
   it('is whole, in the order in which it was kept, empty too', async () => {
     await start()

@@ -2,6 +2,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { renderToString } from 'preact-render-to-string'
 import { askKnowing, type Desk } from '../../../desk/desk.ts'
+import type { Shop } from '../../../desk/shop.ts'
 import type { Answer } from '../../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questions } from '../../../questions/index.ts'
 import { type Language, languageFor, localeNames } from '../../../words/index.ts'
@@ -9,16 +10,17 @@ import { problem, sendProblem } from '../problem.ts'
 import { AnswerView } from './answer.tsx'
 import { AskLine, OtherReadings } from './ask-line.tsx'
 import { QuestionForm } from './form.tsx'
+import { BoardPage, WrenchPage } from './register-pages.tsx'
 import { Shell } from './shell.tsx'
 import { StartPage } from './start.tsx'
 import { stylesheet } from './stylesheet.ts'
 
 type Query = Readonly<Record<string, string | readonly string[]>>
 
-const send = (reply: FastifyReply, page: Parameters<typeof renderToString>[0]): FastifyReply =>
+const send = (reply: FastifyReply, page: Parameters<typeof renderToString>[0], keep = 'no-cache'): FastifyReply =>
   reply
     .header('content-type', 'text/html; charset=utf-8')
-    .header('cache-control', 'no-cache')
+    .header('cache-control', keep)
     .header('vary', 'accept-language')
     .send(`<!doctype html>${renderToString(page)}`)
 
@@ -66,7 +68,9 @@ const shownValues = (
     ]),
   )
 
-export const kioskRoutes = (app: FastifyInstance, desk: Desk, shop: string): void => {
+const ROWS = 60
+
+export const kioskRoutes = (app: FastifyInstance, desk: Desk, shop: string, register: Shop): void => {
   const hidden = { schema: { hide: true } }
 
   app.get('/', hidden, (request, reply) =>
@@ -119,6 +123,22 @@ export const kioskRoutes = (app: FastifyInstance, desk: Desk, shop: string): voi
         {answer && <AnswerView answer={answer} words={words} locale={locale} query={query} />}
       </Shell>,
     )
+  })
+
+  app.get('/board', hidden, async (request, reply) => {
+    const { after } = request.query as Query
+    const page = await register.board(ROWS, typeof after === 'string' ? after : undefined)
+    const parts = { language: languageOf(desk, request), shop, here: '/board', rows: page.rows, next: page.next }
+    return send(reply, <BoardPage {...parts} />, 'no-store')
+  })
+
+  app.get('/wrench/:tag', hidden, async (request, reply) => {
+    const { tag } = request.params as { tag: string }
+    const found = await register.wrench(tag)
+    if (!found) return sendProblem(reply, problem('no-such-wrench', 'The board is at /board.'))
+    const here = `/wrench/${encodeURIComponent(tag)}`
+    const page = <WrenchPage language={languageOf(desk, request)} shop={shop} here={here} found={found} />
+    return send(reply, page, 'no-store')
   })
 
   app.get('/kiosk.css', hidden, (_request, reply) =>

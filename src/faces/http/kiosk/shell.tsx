@@ -48,6 +48,9 @@ export const Shell = (parts: PageParts & { title: string; children: ComponentChi
             Armlength
           </a>
           <span class="shop">{parts.shop}</span>
+          <a class="home" href="/board">
+            {words.register.board}
+          </a>
           <LanguageKey {...parts} />
         </header>
         <main id="main">{parts.children}</main>

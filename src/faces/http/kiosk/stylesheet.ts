@@ -45,6 +45,9 @@ summary { padding: 1rem 0; font-weight: 600; cursor: pointer }
 .refused h2 { color: var(--wrong) } .incomplete h2 { color: var(--wanted) }
 figure { margin: 1rem 0 } figure img { width: 100%; max-width: 50rem; height: auto; border: 1px solid var(--rule); border-radius: .75rem; display: block }
 .part { margin: 1.25rem 0; overflow-wrap: anywhere } .cautions { padding: .75rem 1rem; border: 3px solid var(--hand); border-radius: .75rem }
+table { border-collapse: collapse; width: 100% } th, td { text-align: start; padding: .5rem .75rem; border-bottom: 1px solid var(--rule) }
+@media (max-width: 36rem) { th, td { padding: .3rem .2rem; font-size: .8rem } }
+.board { list-style: none; padding: 0; display: grid; gap: 1rem } .status { margin: .5rem 0 } .status.out-of-limit, .status.check-before-use { color: var(--wrong) }
 footer { border-top: 1px solid var(--rule); color: var(--quiet); margin-top: 2rem } footer a { color: inherit; display: inline-block; padding: .75rem 0 }
 @media (forced-colors: active) { .key, button { border-color: ButtonText } }
 @media print {
