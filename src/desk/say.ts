@@ -7,6 +7,7 @@ import { echoReadings } from '../core/readings-text.ts'
 import { type Unit, units } from '../core/unit.ts'
 import type { Answer, ShownFault, ShownGiven, ShownQuantity, ShownResult } from '../questions/answer.ts'
 import type {
+  BoundKind,
   Caution,
   Cell,
   Given,
@@ -49,11 +50,12 @@ const others = new Map<Unit, readonly Unit[]>([
 const MOST_TYPED_DIGITS = 6
 
 /** Which way the ends of a span are rounded: a value that is a bound is its own end, a window has two. */
-const ends: Readonly<Record<Toward | 'window' | 'none', readonly [Toward | undefined, Toward | undefined]>> = {
+const ends: Readonly<Record<BoundKind | 'none', readonly [Toward | undefined, Toward | undefined]>> = {
   none: [undefined, undefined],
   down: ['down', undefined],
   up: [undefined, 'up'],
   window: ['up', 'down'],
+  low: ['down', undefined],
 }
 
 export interface Sayer {
@@ -98,19 +100,22 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
     render(words.say[key], (place) => (params[place] === undefined ? undefined : param(params[place])))
 
   // Ends that are shown alike are one value, not a span.
-  const span = (unit: Unit, low: number, high: number, bound?: Toward | 'window'): string => {
+  const span = (unit: Unit, low: number, high: number, bound?: BoundKind): string => {
     const [atLow, atHigh] = ends[bound ?? 'none']
     const highest = show(quantity(high, unit), atHigh)
     const lowest = showNumber(low, style, atLow)
     return show(quantity(low, unit), atLow) === highest ? highest : `${lowest} ${words.faces.to} ${highest}`
   }
 
-  const quantityResult = ({ quantity: q, low, high, bound }: QuantityResult): ShownQuantity => ({
-    ...shown(q, bound === 'window' ? undefined : bound),
-    ...(low === undefined || high === undefined ? {} : { low, high }),
-    ...(low === undefined || high === undefined || low === high ? {} : { span: span(q.unit, low, high, bound) }),
-    also: also(q, bound === 'window' ? undefined : bound),
-  })
+  const quantityResult = ({ quantity: q, low, high, bound }: QuantityResult): ShownQuantity => {
+    const toward = bound === 'up' || bound === 'down' ? bound : undefined
+    return {
+      ...shown(q, toward),
+      ...(low === undefined || high === undefined ? {} : { low, high }),
+      ...(low === undefined || high === undefined || low === high ? {} : { span: span(q.unit, low, high, bound) }),
+      also: also(q, toward),
+    }
+  }
 
   const cell = (one: Cell) => {
     if ('word' in one) return { code: one.word, text: words.codes[one.word] }

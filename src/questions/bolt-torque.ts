@@ -89,7 +89,7 @@ const answerBoltTorque = (given: Asked, resultUnits: ResultUnits): Outcome => {
     assumed: [...assumed, ...jointAssumed(given, withSeat)],
     results: {
       'highest-torque': bounded(result(lead), 'down'),
-      torque: bounded(result(middle, lead.value, middle.value), 'down'),
+      torque: bounded(result(middle, lead.value, middle.value), 'low'),
       'clamp-force': result(clamp.typical, clamp.low.value, clamp.high.value),
       ...split.results,
     },

@@ -11,13 +11,15 @@ export type PointerKey = keyof (typeof en)['pointers']
 export type InputName = keyof (typeof en)['inputs']
 export type WordCode = keyof (typeof en)['codes']
 
+export type BoundKind = Toward | 'window' | 'low'
+
 /** `low` and `high` in the unit of the quantity. */
 export interface QuantityResult {
   readonly quantity: Quantity
   readonly low?: number
   readonly high?: number
-  /** The value is a bound, and its text is rounded toward the side where it holds; `window`: both ends are, inward. */
-  readonly bound?: Toward | 'window'
+  /** The value is a bound, and its text is rounded toward the side where it holds; `window`: both ends are, inward; `low`: the low end alone is. */
+  readonly bound?: BoundKind
 }
 export interface WordResult {
   readonly word: WordCode
@@ -109,7 +111,7 @@ export const result = (quantity: Quantity, low?: number, high?: number): Quantit
   low === undefined || high === undefined ? { quantity } : { quantity, low, high }
 
 /** A result that is a bound, or a window of which both ends are. */
-export const bounded = (one: QuantityResult, bound: Toward | 'window'): QuantityResult => ({ ...one, bound })
+export const bounded = (one: QuantityResult, bound: BoundKind): QuantityResult => ({ ...one, bound })
 
 export const caution = (code: CautionCode, params?: Caution['with']): Caution =>
   params === undefined ? { code } : { code, with: params }
