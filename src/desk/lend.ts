@@ -89,7 +89,12 @@ export const lenderOf =
     return inTime(shop.wrench(tag)).then((found): Loan => {
       if (!found) return { inputs: {}, faults: [fault('wrench-not-here', 'wrench', tag)], cautions: [] }
       const lent = lentInputs(found.row.folder.card.entry.body, raw as RawInputs)
-      return { inputs: forQuestion(name, lent, raw as RawInputs), faults: [], cautions: wrenchCautions(found.row) }
+      const inputs = forQuestion(name, lent, raw as RawInputs)
+      const ofScale = lent['full-scale-tolerance']
+      // Of full scale it is more than its share of every reading below: where a question cannot take it so, that is said.
+      const wider = ofScale !== undefined && inputs['tolerance'] === undefined && 'tolerance' in questions[name].inputs
+      const scale = wider ? [caution('tolerance-of-scale', { wrench: tag, tolerance: String(ofScale) })] : []
+      return { inputs, faults: [], cautions: [...wrenchCautions(found.row), ...scale] }
     })
   }
 

@@ -372,6 +372,8 @@ export const en = {
       'The mean of A is not clear of 0, so that a percentage of it says little: compare other readings.',
     'independent-readings':
       'This holds for readings that do not lean on each other: take A and B in mixed order, on fresh joints; a nut that is tight already shows its breakaway.',
+    'tolerance-of-scale':
+      'The tolerance of {wrench} is {tolerance} of full scale, so below its highest mark it may be off by more than the tolerance taken here. Tell tolerance as a share of this setting.',
     'wrench-not-to-be-used': '{wrench} is set aside or retired in the register: take another wrench.',
     'failed-on': 'The last check of {wrench}, on {date}, found it outside its limit.',
     'check-before-use':

@@ -171,6 +171,10 @@ describe('a question that names a wrench', () => {
     expect(band.results['torque']).toMatchObject({ low: 92, high: 108 })
     const setting = await ask(shop, 'adapter-setting', asked)
     expect(setting.given.find(({ input }) => input === 'tolerance')).toMatchObject({ from: 'assumed' })
+    expect(setting.cautions.find(({ code }) => code === 'tolerance-of-scale')?.text).toMatch(/4 % of full scale/)
+    expect(codes(band)).not.toContain('tolerance-of-scale')
+    const told = await ask(shop, 'adapter-setting', { ...asked, tolerance: '6 %' })
+    expect(codes(told)).not.toContain('tolerance-of-scale')
   })
 
   it('waits for a silent register no longer than a second', async () => {
