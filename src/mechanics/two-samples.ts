@@ -37,14 +37,20 @@ export interface Findings {
   readonly excludesZero: boolean
 }
 
+const isInside = (a: SampleSummary, b: SampleSummary, { m, confidence }: Margin): boolean => {
+  const above = doubtOf(a, b, 1 + m)
+  if (!(above.D + tPoint(confidence, above.nu) * above.u < 0)) return false
+  const below = doubtOf(a, b, 1 - m)
+  return below.D - tPoint(confidence, below.nu) * below.u > 0
+}
+
 /** Inside, beyond, excludes 0: from the summaries alone. */
-export const findingsOf = (a: SampleSummary, b: SampleSummary, { m, confidence }: Margin): Findings => {
+export const findingsOf = (a: SampleSummary, b: SampleSummary, margin: Margin): Findings => {
+  const { m, confidence } = margin
   const alpha = 1 - confidence
   const above = doubtOf(a, b, 1 + m)
   const below = doubtOf(a, b, 1 - m)
   const zero = doubtOf(a, b, 1)
-  const inside =
-    above.D + tPoint(confidence, above.nu) * above.u < 0 && below.D - tPoint(confidence, below.nu) * below.u > 0
   // How far D lies past its end of the margin, against chance at that end and, far off, at the other.
   const past = (D: number, u: number, nu: number): boolean => {
     if (D <= 0) return false
@@ -54,7 +60,7 @@ export const findingsOf = (a: SampleSummary, b: SampleSummary, { m, confidence }
     return 1 - tBelow(t, nu) + tBelow(-t - (2 * m * a.mean) / u, nu) <= alpha
   }
   return {
-    inside,
+    inside: isInside(a, b, margin),
     beyond: past(above.D, above.u, above.nu) || past(-below.D, below.u, below.nu),
     excludesZero: Math.abs(zero.D) > tPoint(1 - alpha / 2, zero.nu) * zero.u,
   }
@@ -86,7 +92,7 @@ export interface Comparison {
 const MOST_MORE = 10_000
 
 const insideAfter = (a: SampleSummary, b: SampleSummary, margin: Margin, more: number): boolean =>
-  findingsOf({ ...a, n: a.n + more }, { ...b, n: b.n + more }, margin).inside
+  isInside({ ...a, n: a.n + more }, { ...b, n: b.n + more }, margin)
 
 /** Smallest number of further readings of each that would decide it; undefined past ten thousand. */
 const moreNeeded = (a: SampleSummary, b: SampleSummary, margin: Margin): number | undefined => {

@@ -8,7 +8,8 @@
 // Holds      Small contributions, nearly linear model; contributions independent of each other.
 // Example    Rectangles of 4 % and 0.78 %, 0.11 %, 0.42 % as in a 14 in wrench with 2 in straight: u 2.37 %, band ±4.0 %.
 import erfc from '@stdlib/math-base-special-erfc'
-import tQuantile from '@stdlib/stats-base-dists-t-quantile'
+import { rootBetween } from './root.ts'
+import { tPoint } from './student.ts'
 
 /** One cause of doubt, in the unit of the result. `halfWidth` is a rectangle; `u` a standard uncertainty with its degrees of freedom. */
 export type Contribution =
@@ -32,8 +33,7 @@ export const effectiveDegrees = (parts: readonly Contribution[]): number => {
 }
 
 /** Coverage factor t for a two-sided level (0.95, 0.99) and ν degrees of freedom. */
-export const coverage = (level: number, nu: number): number =>
-  tQuantile((1 + level) / 2, Number.isFinite(nu) ? nu : 1e9)
+export const coverage = (level: number, nu: number): number => tPoint((1 + level) / 2, nu)
 
 /** P(|R + N| ≤ b) for R rectangular of half-width a and N normal of standard deviation s. */
 export const chanceWithin = (b: number, a: number, s: number): number => {
@@ -67,16 +67,9 @@ const spread = (part: Contribution): number =>
   'nu' in part && part.nu !== undefined ? (standardOf(part) * coverage(0.95, part.nu)) / NORMAL_95 : standardOf(part)
 
 const solveBand = (a: number, s: number): number => {
-  if (s < a * 1e-9) return 0.95 * a
-  if (a < s * 1e-9) return NORMAL_95 * s
-  let low = 0
-  let high = a + 6 * s
-  for (let step = 0; step < 60; step++) {
-    const middle = (low + high) / 2
-    if (chanceWithin(middle, a, s) < 0.95) low = middle
-    else high = middle
-  }
-  return (low + high) / 2
+  if (s <= a * 1e-9) return 0.95 * a
+  if (a <= s * 1e-9) return NORMAL_95 * s
+  return rootBetween((b) => chanceWithin(b, a, s) - 0.95, 0, a + 6 * s)
 }
 
 /** The contributions by share of u², largest first: what to measure better. */

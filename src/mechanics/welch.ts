@@ -7,6 +7,7 @@
 // Source     Welch 1947; Satterthwaite 1946; the ratio: Fieller 1954. Floor of s: JCGM 100:2008, F.2.2.1 (rectangle of one step).
 // Holds      Two readings or more of each. The ratio's ends exist while mean a is clear of 0.
 // Example    Student's sleep data: b − a = 1.58, ν 17.78, 95 % interval −0.205 … 3.365.
+import { rootBetween } from './root.ts'
 import { mean, sampleDeviation } from './scale-pull.ts'
 import { tPoint } from './student.ts'
 
@@ -76,21 +77,15 @@ const ratioEnds = (a: SampleSummary, b: SampleSummary, p: number): Band | undefi
   if (!(a.mean > tPoint(p, a.n - 1) * (a.s / Math.sqrt(a.n)))) return undefined
   // Without scatter the ratio is what it is; halving would only find the rounding that doubtOf forgives.
   if (a.s === 0 && b.s === 0) return { low: ratio, high: ratio }
-  const allowed = (k: number): boolean => {
+  const past = (k: number): number => {
     const { D, u, nu } = doubtOf(a, b, k)
-    return Math.abs(D) <= tPoint(p, nu) * u
+    return Math.abs(D) - tPoint(p, nu) * u
   }
   const end = (direction: 1 | -1): number => {
-    let inside = ratio
-    let step = Math.abs(ratio) + b.s / a.mean + 1e-12
-    while (allowed(ratio + direction * step)) step *= 2
-    let outside = ratio + direction * step
-    for (let halving = 0; halving < 100; halving++) {
-      const middle = (inside + outside) / 2
-      if (allowed(middle)) inside = middle
-      else outside = middle
-    }
-    return inside
+    // Where t stayed as it is at the ratio itself the end would be about here; a little farther brackets it.
+    let step = (1.25 * tPoint(p, doubtOf(a, b, ratio).nu) * doubtOf(a, b, ratio).u) / a.mean
+    while (past(ratio + direction * step) <= 0) step *= 2
+    return rootBetween(past, ratio, ratio + direction * step)
   }
   return { low: end(-1), high: end(1) }
 }

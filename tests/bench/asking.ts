@@ -1,7 +1,7 @@
 // What reading free text costs: a post of 400 characters, and 10 kB made to cost time, twice the length beside it.
-import { readText } from '../../src/asking/read-text.ts'
 import { asked } from '../support/asked-score.ts'
 import { hostileTexts } from '../support/hostile-texts.ts'
+import { builtReader } from './built.ts'
 
 export interface AskingBench {
   readonly name: string
@@ -11,6 +11,8 @@ export interface AskingBench {
 
 const ROUNDS = 2000
 const POST = 400
+
+const { readText } = await builtReader()
 
 const timesOf = (texts: readonly string[], rounds: number): number[] => {
   const times: number[] = []
