@@ -1,6 +1,6 @@
 // Sheets as PNG: sharp with the bundled font, kept by their content. The same sheet is drawn once, however often it is asked for.
 import { createHash } from 'node:crypto'
-import { mkdtempSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
@@ -23,6 +23,7 @@ const pointToFont = (): void => {
     `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig>${places}<cachedir>${folder}</cachedir></fontconfig>`,
   )
   process.env.FONTCONFIG_FILE = file
+  process.once('exit', () => rmSync(folder, { recursive: true, force: true }))
 }
 
 type Render = (svg: string) => Promise<Buffer>

@@ -1,5 +1,7 @@
 // The built program with nothing: no token, no network, no database. It opens HTTP, says so in one line, and ends with grace.
 import { execFile } from 'node:child_process'
+import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { promisify } from 'node:util'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -83,6 +85,19 @@ describe('the program alone', () => {
   it('a port that is taken is said, and nothing is left running', async () => {
     const port = new URL(service.url).port
     await expect(startService({ PORT: port })).rejects.toThrow(/EADDRINUSE/)
+  })
+
+  it('leaves nothing behind where it drew its pictures', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'pictures-'))
+    const drawing = await startService({ TMPDIR: folder })
+    const picture = await fetch(
+      `${drawing.url}/v1/questions/adapter-setting/figure.png?${new URLSearchParams({ torque: '100 lb-ft', lever: '14 in', adapter: '2 in' })}`,
+    )
+    expect(picture.status).toBe(200)
+    expect(readdirSync(folder)).toHaveLength(1)
+    await drawing.stop()
+    expect(readdirSync(folder)).toEqual([])
+    rmSync(folder, { recursive: true })
   })
 
   it('ends with grace and 0 on SIGTERM', async () => {
