@@ -63,6 +63,11 @@ export const settings = {
     without: '127.0.0.1',
     allowed: 'an address to listen on: 127.0.0.1, 0.0.0.0, ::',
   },
+  PUBLIC_URL: {
+    schema: httpUrl,
+    without: undefined,
+    allowed: 'the http or https address by which phones reach this desk, for the codes on its pages',
+  },
   PORT: { schema: port, without: '8080', allowed: 'a whole number from 0 to 65535' },
   DISCORD_TOKEN: { schema: z.string().min(1), without: undefined, allowed: "the bot's token; without it chat is off" },
   DISCORD_APPLICATION_ID: {

@@ -28,7 +28,7 @@ const serve = async (settings: Settings): Promise<void> => {
   const http = await buildHttp({
     desk,
     pictures,
-    shop: settings.SHOP_NAME,
+    ...{ shop: settings.SHOP_NAME, publicUrl: settings.PUBLIC_URL },
     trustProxy: settings.TRUST_PROXY,
     mostASecond: 1000,
     seen: counters.http,

@@ -6,13 +6,34 @@ import { reachAhead, reachAside } from '../mechanics/lever.ts'
 import { type Caution, caution } from './outcome.ts'
 import { anglesAssumed, chainOf, handAway, handPast, pivotOf, type Reach } from './reach.ts'
 
+// Hand wrenches are about this long; what is far outside is a slip of the unit or of the decimal mark until it was looked at again.
+const LEVERS = { least: 0.1, most: 1.5 } as const // m
+
+/** Lengths that no hand wrench has, and adapters longer than the wrench that drives them. */
+export const lengthSlips = ({ lever, adapter }: Pick<Reach, 'lever' | 'adapter'>): Caution[] => {
+  const L = si(lever)
+  const longest = adapter.map((link) => link.length).find((length) => Math.abs(si(length)) > L)
+  return [
+    ...(L < LEVERS.least || L > LEVERS.most
+      ? [
+          caution('lever-unusual', {
+            lever,
+            low: fromSi(LEVERS.least, lever.unit),
+            high: fromSi(LEVERS.most, lever.unit),
+          }),
+        ]
+      : []),
+    ...(longest ? [caution('adapter-longer', { adapter: longest, lever })] : []),
+  ]
+}
+
 /** Cautions that hold wherever adapters are pulled by hand; those about direction first. */
 export const reachCautions = (given: Reach): Caution[] => {
   const chain = chainOf(given)
   const H = si(given.hand ?? given.lever)
   const X = reachAhead(chain)
   const Y = reachAside(chain)
-  const cautions: Caution[] = []
+  const cautions: Caution[] = lengthSlips(given)
   const bent = Math.abs(X) > H * 1e-9
   if (X < 0 && bent) {
     cautions.push(caution('one-hand'))
@@ -57,6 +78,8 @@ export const rangeCautions = (
     cautions.push(caution('beyond-range', { setting, limit: (above ? most : least) as Quantity }))
     const meant = otherUnit(S, asked, least, most)
     if (meant) cautions.push(caution('factor-twelve', { got: echoQuantity(asked), meant: showQuantity(meant) }))
+    const slipped = tenfold(S, asked, least, most)
+    if (slipped) cautions.push(caution('factor-ten', { got: echoQuantity(asked), meant: showQuantity(slipped) }))
   }
   if (most && S < si(most) / 5 && !below)
     cautions.push(caution('below-a-fifth', { fifth: fromSi(si(most) / 5, most.unit) }))
@@ -81,6 +104,19 @@ export const endCautions = ({ low, high }: Ends, { least, most }: Range): Cautio
   ...(least && si(low) < si(least) * (1 - 1e-12) ? [caution('end-beyond-range', { setting: low, limit: least })] : []),
   ...(most && si(high) > si(most) * (1 + 1e-12) ? [caution('end-beyond-range', { setting: high, limit: most })] : []),
 ]
+
+/** Ten times or a tenth of what was asked, where that would lie inside the range of the wrench: a slip of the decimal mark. */
+const tenfold = (
+  S: number,
+  asked: Quantity,
+  least: Quantity | undefined,
+  most: Quantity | undefined,
+): Quantity | undefined => {
+  if (!most) return undefined
+  const low = least ? si(least) : si(most) / 5
+  const times = [0.1, 10].find((by) => S * by >= low && S * by <= si(most))
+  return times === undefined ? undefined : quantity(asked.value * times, asked.unit)
+}
 
 const lookalikes: readonly Unit[] = [units['lbf·in'], units['lbf·ft'], units['N·m'], units['kgf·cm'], units['kgf·m']]
 

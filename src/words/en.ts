@@ -2,12 +2,13 @@
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 
 import { asking } from './en-asking.ts'
+import { enKiosk } from './en-kiosk.ts'
 import { matters } from './en-matters.ts'
-
 import { enRegister } from './en-register.ts'
 
 export const en = {
   register: enRegister,
+  kiosk: enKiosk,
   say: {
     ...matters.say,
     ...asking.say,
@@ -332,6 +333,12 @@ export const en = {
       'Part of what is asked needs a setting outside the range of the wrench: {setting}, where it ends at {limit}. Stay inside its range.',
     'factor-twelve':
       'Was another unit meant? {got} asks for a setting outside the range of the wrench, {meant} would be inside.',
+    'factor-ten':
+      'Has the decimal mark slipped? {got} asks for a setting outside the range of the wrench, {meant} would be inside.',
+    'lever-unusual':
+      'A lever of {lever} is outside what hand wrenches have ({low} to {high}): look at the number and at its unit again.',
+    'adapter-longer':
+      'The adapter ({adapter}) is longer than the wrench itself ({lever}): look at both numbers and their units again.',
     'below-a-fifth': 'Below a fifth of the scale ({fifth}) nothing is promised: use a smaller wrench.',
     'click-once':
       'Pull slowly and steadily, and stop at the click: a jerk, or pulling again and on past it, adds torque (common practice).',

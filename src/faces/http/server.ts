@@ -17,6 +17,7 @@ import { questionRoutes } from './api/questions.ts'
 import { type RegisterParts, registerRoutes } from './api/register.ts'
 import { registerFileRoutes } from './api/register-out.ts'
 import { readBody } from './body.ts'
+import { placeRoutes } from './kiosk/place-routes.tsx'
 import { kioskRoutes } from './kiosk/routes.tsx'
 import { problem, sendProblem } from './problem.ts'
 
@@ -24,6 +25,8 @@ export interface HttpParts extends HealthParts {
   readonly desk: Desk
   readonly pictures: Pictures
   readonly shop: string
+  /** The address by which other devices reach this desk, for codes on its pages. */
+  readonly publicUrl?: string | undefined
   readonly register: RegisterParts
   readonly trustProxy: boolean | string[]
   /** Requests that one address may make in a second before it is told to wait. */
@@ -152,6 +155,8 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
         defaultSrc: ["'none'"],
         styleSrc: ["'self'"],
         imgSrc: ["'self'"],
+        scriptSrc: ["'self'"],
+        connectSrc: ["'self'"],
         baseUri: ["'none'"],
         formAction: ["'self'"],
         frameAncestors: ["'none'"],
@@ -180,7 +185,10 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   healthRoutes(app, parts)
   registerRoutes(app, parts.desk, parts.register)
   registerFileRoutes(app, parts.desk, parts.register)
-  kioskRoutes(app, parts.desk, parts.shop, parts.register.shop)
+  const { desk, shop, publicUrl } = parts
+  const kiosk = { desk, shop, register: parts.register.shop, publicUrl }
+  kioskRoutes(app, kiosk)
+  placeRoutes(app, kiosk)
   app.get('/openapi.json', { schema: { hide: true } }, (_request, reply) => {
     reply
       .header('content-type', 'application/json; charset=utf-8')

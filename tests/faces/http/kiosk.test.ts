@@ -57,10 +57,12 @@ describe('the page of a question', () => {
     }
   })
 
-  it('echoes what was typed above the answer, in the other unit too', async () => {
+  it('echoes what was typed at its field and above the answer, in the other unit too', async () => {
     const html = await page('/ask/pull?torque=100+lb-ft&hand=2+ft')
-    expect(html.indexOf('100 lbf·ft = 135.6 N·m')).toBeGreaterThan(html.indexOf(words.page.readAs))
-    expect(html.indexOf('100 lbf·ft = 135.6 N·m')).toBeLessThan(html.indexOf('id="headline"'))
+    const field = html.slice(html.indexOf('id="field-torque"'), html.indexOf('id="field-hand"'))
+    expect(field).toContain('<p class="echo">100 lbf·ft = 135.6 N·m</p>')
+    const above = html.slice(html.indexOf(words.page.readAs), html.indexOf('id="headline"'))
+    expect(above).toContain('100 lbf·ft = 135.6 N·m')
   })
 
   it('drops blank fields; a form that is sent with nothing asks for what it needs', async () => {
@@ -90,13 +92,13 @@ describe('the page of a question', () => {
   it('text of strangers is text: no markup comes alive', async () => {
     const evil = '"><script>alert(1)</script><img src=x onerror=alert(1)>'
     const html = await page(`/ask/convert?${address({ quantity: evil, [evil]: evil })}`)
-    expect(html).not.toMatch(/<script|<img src=x/)
+    expect(html.replace('<script type="module" src="/script/kiosk.js"></script>', '')).not.toMatch(/<script|<img src=x/)
     expect((await http.inject(`/ask/${encodeURIComponent('<script>')}`)).statusCode).toBe(404)
   })
 
   it('needs no script and loads nothing from elsewhere', async () => {
     const html = await page('/ask/adapter-setting?torque=100+lb-ft&lever=14+in&adapter=2+in')
-    expect(html).not.toContain('<script')
+    expect(html.match(/<script[^>]*>/g)).toEqual(['<script type="module" src="/script/kiosk.js">'])
     for (const [, target = ''] of html.matchAll(/(?:src|href|action)="([^"]+)"/g)) expect(target).toMatch(/^[/#](?!\/)/)
   })
 })

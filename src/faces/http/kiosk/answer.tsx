@@ -1,4 +1,5 @@
 // An answer under its form: how the inputs were read, in both unit systems; then what to act on, the figure, and all that holds it up.
+import type { ComponentChildren } from 'preact'
 import { figureOf } from '../../../figures/index.ts'
 import type { Answer } from '../../../questions/answer.ts'
 import type { Words } from '../../../words/index.ts'
@@ -51,6 +52,16 @@ const Related = ({ answer, words, locale }: { answer: Answer; words: Words; loca
     </nav>
   )
 
+/** Cautions that mean: look at what was typed, before the number is used. */
+const slips: ReadonlySet<string> = new Set([
+  'factor-twelve',
+  'factor-ten',
+  'beyond-range',
+  'lever-unusual',
+  'adapter-longer',
+  'pivot-unusual',
+])
+
 /** On a page the other readings are keys, not lines. */
 const asKeys = ({ name }: Section): boolean => name !== 'alternatives'
 
@@ -59,25 +70,23 @@ export const AnswerView = ({
   words,
   locale,
   query,
+  out,
 }: {
   answer: Answer
   words: Words
   locale: string
   query: string
+  /** Ways out of the page, where it has some. */
+  out?: ComponentChildren
 }) => {
   const typed = answer.given.filter(({ from }) => from === 'asked').map((given) => givenLine(words, given))
   // What was typed stands above; below it only what was taken without being told.
   const rest = { ...answer, given: answer.given.filter(({ from }) => from !== 'asked') }
   const sections = sectionsOf(rest, words).filter(asKeys)
   const figure = figureOf(answer, words, 'auto')
-  return (
-    <section id="answer" class={`answer ${answer.status}`} aria-labelledby="headline">
-      {typed.length > 0 && (
-        <div class="typed">
-          <p class="label">{words.page.readAs}</p>
-          <List lines={typed} />
-        </div>
-      )}
+  const slipped = answer.status === 'answered' ? answer.cautions.filter(({ code }) => slips.has(code)) : []
+  const body = (
+    <>
       <h2 id="headline">{headlineOf(answer)}</h2>
       {figure && (
         <figure>
@@ -95,6 +104,31 @@ export const AnswerView = ({
           <Folded key={section.name} section={section} />
         ))}
       <Related answer={answer} words={words} locale={locale} />
+      {out}
+    </>
+  )
+  return (
+    <section id="answer" class={`answer ${answer.status}`} aria-labelledby="headline">
+      {typed.length > 0 && (
+        <div class="typed">
+          <p class="label">{words.page.readAs}</p>
+          <List lines={typed} />
+        </div>
+      )}
+      {slipped.length > 0 ? (
+        <>
+          <div class="slips">
+            <h2>{words.kiosk.slip}</h2>
+            <List lines={slipped.map(({ text }) => text)} />
+          </div>
+          <details class="held">
+            <summary>{words.kiosk.asTyped}</summary>
+            {body}
+          </details>
+        </>
+      ) : (
+        body
+      )}
     </section>
   )
 }

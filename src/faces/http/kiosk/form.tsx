@@ -1,87 +1,11 @@
 // The form of a question, made from its declared inputs: what it needs first, the rest behind one key. Faults stand at their field.
-import type { Answer, ShownFault } from '../../../questions/answer.ts'
+import type { Answer } from '../../../questions/answer.ts'
 import { type QuestionName, questions } from '../../../questions/index.ts'
 import type { Input } from '../../../questions/input.ts'
 import type { Words } from '../../../words/index.ts'
+import { About, Field, type FieldParts, stateOf, toldOf } from './field.tsx'
 
 export type FormValues = Readonly<Record<string, string>>
-
-interface FieldParts {
-  readonly name: string
-  readonly input: Input<unknown>
-  readonly value: string
-  readonly faults: readonly ShownFault[]
-  readonly missing: boolean
-  readonly words: Words
-  readonly system: 'metric' | 'inch'
-}
-
-const Control = ({
-  name,
-  input,
-  value,
-  describedBy,
-  invalid,
-  system,
-  words,
-}: FieldParts & { describedBy: string; invalid: boolean }) => {
-  const common = { id: `in-${name}`, name, 'aria-describedby': describedBy, 'aria-invalid': invalid || undefined }
-  if (input.choices) {
-    return (
-      <select {...common}>
-        <option value="">{words.page.notSaid}</option>
-        {input.choices.map((choice) => (
-          <option key={choice} value={choice} selected={choice === value}>
-            {choice}
-          </option>
-        ))}
-      </select>
-    )
-  }
-  const list = input.suggestions && `offers-${name}`
-  return (
-    <>
-      <input
-        {...common}
-        type="text"
-        list={list}
-        autocomplete="off"
-        autocapitalize="off"
-        spellcheck={false}
-        value={value}
-        placeholder={`${words.page.like} ${input.example[system]}`}
-      />
-      {list && (
-        <datalist id={list}>
-          {input.suggestions?.map((offer) => (
-            <option key={offer} value={offer} />
-          ))}
-        </datalist>
-      )}
-    </>
-  )
-}
-
-const Field = (parts: FieldParts) => {
-  const { name, faults, missing, words } = parts
-  const text = words.inputs[name as keyof Words['inputs']]
-  const invalid = faults.length > 0
-  return (
-    <div class={invalid ? 'field wrong' : missing ? 'field wanted' : 'field'}>
-      <label for={`in-${name}`}>{text.label}</label>
-      <Control {...parts} describedBy={`about-${name}`} invalid={invalid} />
-      <div class="about" id={`about-${name}`}>
-        {faults.map(({ got, hint }) => (
-          <p class="fault" key={hint}>
-            {`${words.faces.got} “${got}”. ${hint}`}
-          </p>
-        ))}
-        {missing && <p class="ask">{`${words.page.stillNeeded}: ${text.ask}.`}</p>}
-        <p>{text.measure}</p>
-      </div>
-    </div>
-  )
-}
 
 export interface FormParts {
   readonly question: QuestionName
@@ -90,34 +14,44 @@ export interface FormParts {
   readonly words: Words
   readonly locale: string
   readonly system: 'metric' | 'inch'
+  readonly wrenches: FieldParts['wrenches']
 }
 
-export const QuestionForm = ({ question, values, answer, words, locale, system }: FormParts) => {
+const partsOf = ({ question, values, answer, words, system, wrenches }: FormParts, name: string): FieldParts => ({
+  name,
+  input: questions[question].inputs[name] as Input<unknown>,
+  value: values[name] ?? '',
+  ...toldOf(answer, name),
+  words,
+  system,
+  wrenches,
+})
+
+/** What comes first: what is needed, what is needed in one way or another, and the wrench, which brings the rest along. */
+const first = (question: QuestionName, name: string): boolean => {
   const { inputs, oneOf } = questions[question]
-  const first = (name: string): boolean => inputs[name]?.needed === true || oneOf.some((group) => group.includes(name))
-  const field = (name: string) => (
-    <Field
-      key={name}
-      name={name}
-      input={inputs[name] as Input<unknown>}
-      value={values[name] ?? ''}
-      faults={answer?.faults.filter((one) => one.input === name) ?? []}
-      missing={answer?.missing.some((one) => one.input === name) ?? false}
-      words={words}
-      system={system}
-    />
-  )
-  const needed = Object.keys(inputs).filter(first)
-  const optional = Object.keys(inputs).filter((name) => !first(name))
+  return inputs[name]?.needed === true || inputs[name]?.kind === 'wrench' || oneOf.some((group) => group.includes(name))
+}
+
+export const QuestionForm = (parts: FormParts) => {
+  const { question, values, answer, words, locale } = parts
+  const names = Object.keys(questions[question].inputs)
+  const wrench = names.filter((name) => questions[question].inputs[name]?.kind === 'wrench')
+  const needed = [...names.filter((name) => first(question, name) && !wrench.includes(name))]
+  const optional = names.filter((name) => !first(question, name))
+  // With a wrench in the register its lever comes with it: it is asked for before what it would bring.
+  const leading =
+    parts.wrenches.length > 0 ? [...needed.slice(0, 1), ...wrench, ...needed.slice(1)] : [...needed, ...wrench]
   const told = optional.some(
     (name) => values[name] !== undefined || answer?.missing.some(({ input }) => input === name),
   )
+  const field = (name: string) => <Field key={name} {...partsOf(parts, name)} />
   return (
-    <form method="get" action={`/ask/${question}#answer`}>
+    <form method="get" action={`/ask/${question}#answer`} data-live>
       <input type="hidden" name="lang" value={locale} />
       <fieldset>
         <legend>{words.page.needed}</legend>
-        {needed.map(field)}
+        {leading.map(field)}
       </fieldset>
       {optional.length > 0 && (
         <details open={told}>
@@ -137,3 +71,17 @@ export const QuestionForm = ({ question, values, answer, words, locale, system }
     </form>
   )
 }
+
+/** What is told about each field, for a page that is open already: the same as in the form, without its controls. */
+export const FieldNotes = (parts: FormParts) => (
+  <>
+    {Object.keys(questions[parts.question].inputs).map((name) => {
+      const own = partsOf(parts, name)
+      return (
+        <div key={name} data-about={name} data-state={stateOf(own)}>
+          <About {...own} />
+        </div>
+      )
+    })}
+  </>
+)

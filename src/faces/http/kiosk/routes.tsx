@@ -1,50 +1,22 @@
 // The kiosk's pages: server-rendered, the same inputs in the address give the same page. Blank fields are dropped here, and only here.
-import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
-import { renderToString } from 'preact-render-to-string'
+import type { FastifyInstance } from 'fastify'
 import { askKnowing, type Desk } from '../../../desk/desk.ts'
 import type { Shop } from '../../../desk/shop.ts'
 import type { Answer } from '../../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questions } from '../../../questions/index.ts'
-import { type Language, languageFor, localeNames } from '../../../words/index.ts'
+import type { FleetRow } from '../../../register/fleet.ts'
+import { usable } from '../../../register/status-rules.ts'
+import type { Language } from '../../../words/index.ts'
 import { problem, sendProblem } from '../problem.ts'
 import { AnswerView } from './answer.tsx'
 import { AskLine, OtherReadings } from './ask-line.tsx'
-import { QuestionForm } from './form.tsx'
+import { FieldNotes, type FormParts, QuestionForm } from './form.tsx'
+import { AngleDialog, Keypad } from './keypad.tsx'
+import { addressOf, filledIn, languageOf, type Query, send } from './page.ts'
 import { BoardPage, WrenchPage } from './register-pages.tsx'
 import { Shell } from './shell.tsx'
 import { StartPage } from './start.tsx'
-import { stylesheet } from './stylesheet.ts'
-
-type Query = Readonly<Record<string, string | readonly string[]>>
-
-const send = (reply: FastifyReply, page: Parameters<typeof renderToString>[0], keep = 'no-cache'): FastifyReply =>
-  reply
-    .header('content-type', 'text/html; charset=utf-8')
-    .header('cache-control', keep)
-    .header('vary', 'accept-language')
-    .send(`<!doctype html>${renderToString(page)}`)
-
-/** The language that the key chose, else the browser's, else the shop's. */
-const languageOf = (desk: Desk, request: FastifyRequest): Language => {
-  const { lang } = request.query as Query
-  const chosen = typeof lang === 'string' && (localeNames as readonly string[]).includes(lang) ? lang : undefined
-  return languageFor(chosen ?? request.headers['accept-language'], desk.locale)
-}
-
-/** What was filled in: blank fields and the language key left out. */
-const filledIn = (query: Query): Record<string, string | readonly string[]> =>
-  Object.fromEntries(
-    Object.entries(query).flatMap(([name, value]) => {
-      const texts = [value].flat().filter((text) => text.trim() !== '')
-      if (name === 'lang' || texts.length === 0) return []
-      return [[name, texts.length === 1 ? (texts[0] as string) : texts]]
-    }),
-  )
-
-const addressOf = (raw: Readonly<Record<string, string | readonly string[]>>): string =>
-  new URLSearchParams(
-    Object.entries(raw).flatMap(([name, value]) => [value].flat().map((text): [string, string] => [name, text])),
-  ).toString()
+import { baseOf, TakeAlong } from './ways-out.tsx'
 
 /** What was taken from free text, as the question's own inputs. */
 const inputsTaken = (answer: Answer | undefined): Record<string, string | string[]> => {
@@ -69,13 +41,38 @@ const shownValues = (
   )
 
 const ROWS = 60
+const AT_HAND = 12
+const MOST_WRENCHES = 60
+const PATIENCE_MS = 300
 
-export const kioskRoutes = (app: FastifyInstance, desk: Desk, shop: string, register: Shop): void => {
+/** The wrenches that may be picked on a page; a register that is away or slow is no reason to show no page. */
+const rowsIn = async (register: Shop, limit: number): Promise<readonly FleetRow[]> => {
+  let timer: NodeJS.Timeout | undefined
+  const late = new Promise<readonly FleetRow[]>((resolve) => {
+    timer = setTimeout(resolve, PATIENCE_MS, [])
+  })
+  const rows = register.board(limit).then(
+    (page) => page.rows.filter(({ status }) => usable.includes(status.status)),
+    () => [],
+  )
+  return Promise.race([rows, late]).finally(() => clearTimeout(timer))
+}
+
+export interface KioskParts {
+  readonly desk: Desk
+  readonly shop: string
+  readonly register: Shop
+  /** The address by which other devices reach this desk; what the browser itself used where it is not told. */
+  readonly publicUrl: string | undefined
+}
+
+export const kioskRoutes = (app: FastifyInstance, { desk, shop, register, publicUrl }: KioskParts): void => {
   const hidden = { schema: { hide: true } }
 
-  app.get('/', hidden, (request, reply) =>
-    send(reply, <StartPage language={languageOf(desk, request)} shop={shop} here="/" />),
-  )
+  app.get('/', hidden, async (request, reply) => {
+    const rows = await rowsIn(register, AT_HAND)
+    return send(reply, <StartPage language={languageOf(desk, request)} shop={shop} here="/" rows={rows} />)
+  })
 
   app.get('/ask', hidden, (request, reply) => {
     const language = languageOf(desk, request)
@@ -108,21 +105,71 @@ export const kioskRoutes = (app: FastifyInstance, desk: Desk, shop: string, regi
     const answer = asked ? await askKnowing(desk, question, raw, { door: 'kiosk', locale }) : undefined
     const query = addressOf(raw)
     const title = words.questions[question]
+    const here = `/ask/${question}${query === '' ? '' : `?${query}`}`
+    const rows = 'wrench' in questions[question].inputs ? await rowsIn(register, MOST_WRENCHES) : []
     return send(
       reply,
-      <Shell language={language} shop={shop} here={`/ask/${question}${query === '' ? '' : `?${query}`}`} title={title}>
+      <Shell language={language} shop={shop} here={here} title={title}>
         <h1>{title}</h1>
-        <QuestionForm
-          question={question}
-          values={shownValues(question, raw)}
-          answer={answer}
-          words={words}
-          locale={locale}
-          system={desk.system}
-        />
-        {answer && <AnswerView answer={answer} words={words} locale={locale} query={query} />}
+        <div class="bench">
+          <QuestionForm {...formOf(question, raw, answer, language, rows)} />
+          <div>
+            <p id="said" class="unseen" role="status" />
+            <div id="answer-slot">
+              {answer && (
+                <AnswerView
+                  answer={answer}
+                  words={words}
+                  locale={locale}
+                  query={query}
+                  out={<TakeAlong words={words} base={baseOf(request, publicUrl)} here={here} />}
+                />
+              )}
+            </div>
+          </div>
+        </div>
+        <Keypad words={words} />
+        <AngleDialog words={words} />
       </Shell>,
     )
+  })
+
+  // What changes on that page while it is typed on: the notes of its fields and the answer, without the shell.
+  app.get('/ask/:question/live', hidden, async (request, reply) => {
+    const { question } = request.params as { question: string }
+    if (!isQuestionName(question))
+      return sendProblem(reply, problem('unknown-question', 'The questions are listed at /.'))
+    const language = languageOf(desk, request)
+    const { words, locale } = language
+    const raw = filledIn(request.query as Query)
+    const asked = Object.keys(raw).length > 0
+    const answer = asked ? await askKnowing(desk, question, raw, { door: 'kiosk', locale }) : undefined
+    const query = addressOf(raw)
+    const out = <TakeAlong words={words} base={baseOf(request, publicUrl)} here={`/ask/${question}?${query}`} />
+    return send(
+      reply,
+      <>
+        <FieldNotes {...formOf(question, raw, answer, language, [])} />
+        {answer && <AnswerView answer={answer} words={words} locale={locale} query={query} out={out} />}
+      </>,
+      'no-store',
+    )
+  })
+
+  const formOf = (
+    question: QuestionName,
+    raw: Readonly<Record<string, string | readonly string[]>>,
+    answer: Answer | undefined,
+    { words, locale }: Language,
+    rows: readonly FleetRow[],
+  ): FormParts => ({
+    question,
+    values: shownValues(question, raw),
+    answer,
+    words,
+    locale,
+    system: desk.system,
+    wrenches: rows.map(({ folder }) => folder.card.entry.body),
   })
 
   app.get('/board', hidden, async (request, reply) => {
@@ -140,11 +187,4 @@ export const kioskRoutes = (app: FastifyInstance, desk: Desk, shop: string, regi
     const page = <WrenchPage language={languageOf(desk, request)} shop={shop} here={here} found={found} />
     return send(reply, page, 'no-store')
   })
-
-  app.get('/kiosk.css', hidden, (_request, reply) =>
-    reply
-      .header('content-type', 'text/css; charset=utf-8')
-      .header('cache-control', 'public, max-age=300')
-      .send(stylesheet),
-  )
 }

@@ -38,6 +38,8 @@ export const Shell = (parts: PageParts & { title: string; children: ComponentChi
         <meta name="color-scheme" content="light dark" />
         <title>{`${parts.title} – Armlength, ${parts.shop}`}</title>
         <link rel="stylesheet" href="/kiosk.css" />
+        <link rel="stylesheet" href="/screen.css" />
+        <script type="module" src="/script/kiosk.js" />
       </head>
       <body>
         <a class="skip" href="#main">
@@ -53,16 +55,30 @@ export const Shell = (parts: PageParts & { title: string; children: ComponentChi
           </a>
           <LanguageKey {...parts} />
         </header>
+        <p id="line" role="alert" hidden>
+          {words.kiosk.lost}
+        </p>
         <main id="main">{parts.children}</main>
         <footer>
           <p>{words.cautions['maker-first']}</p>
           <p>{words.cautions['critical-joint']}</p>
           <p>
+            <a href="/about">{words.kiosk.about}</a>
+            {' · '}
+            <a href="/screen">{words.kiosk.screen}</a>
+            {' · '}
             <a href="/v1/questions">{words.page.catalogue}</a>
             {' · '}
             <a href="/openapi.json">OpenAPI</a>
           </p>
         </footer>
+        <dialog id="idle" aria-labelledby="idle-title" data-countdown="20" data-home="/">
+          <h2 id="idle-title">{words.kiosk.idleTitle}</h2>
+          <p>
+            {words.kiosk.idleText} <strong id="idle-left">20</strong> {words.kiosk.seconds}
+          </p>
+          <button type="button">{words.kiosk.stay}</button>
+        </dialog>
       </body>
     </html>
   )

@@ -1,21 +1,64 @@
-// The start page: every topic with what it offers, each a large key to its own page.
+// The start page: the wrenches at hand, what is asked most, the line for free text, and every other question as a large key.
 import { topics } from '../../../../commands/index.ts'
 import { offersOf } from '../../../../commands/topic.ts'
+import type { FleetRow } from '../../../register/fleet.ts'
 import { AskLine } from './ask-line.tsx'
 import { type PageParts, Shell } from './shell.tsx'
 
-export const StartPage = (parts: PageParts) => {
+const most = ['adapter-setting', 'hand-position', 'lubricant', 'does-it-matter'] as const
+
+const InHand = ({ rows, words }: { rows: readonly FleetRow[]; words: PageParts['language']['words'] }) =>
+  rows.length === 0 ? null : (
+    <section class="topic" aria-labelledby="in-hand">
+      <h2 id="in-hand">{words.kiosk.inHand}</h2>
+      <ul class="keys">
+        {rows.map(({ folder, status }) => {
+          const { tag, name } = folder.card.entry.body
+          return (
+            <li key={tag}>
+              <a class="key wrench" href={`/ask/adapter-setting?wrench=${encodeURIComponent(tag)}`}>
+                <strong>{tag}</strong> <span>{name}</span>
+                {status.status !== 'in-service' && <small>{words.register.statuses[status.status]}</small>}
+              </a>
+            </li>
+          )
+        })}
+        <li>
+          <a class="key" href="/board">
+            {words.kiosk.allWrenches}
+          </a>
+        </li>
+      </ul>
+    </section>
+  )
+
+/** `rows`: the wrenches that may be picked at once; none where there is no register or it is away. */
+export const StartPage = (parts: PageParts & { rows: readonly FleetRow[] }) => {
   const { words } = parts.language
   return (
     <Shell {...parts} title={words.page.title}>
       <h1>{words.page.title}</h1>
       <p class="lead">{words.page.lead}</p>
+      <InHand rows={parts.rows} words={words} />
+      <section class="topic" aria-labelledby="most-asked">
+        <h2 id="most-asked">{words.kiosk.topTasks}</h2>
+        <ul class="keys">
+          {most.map((name) => (
+            <li key={name}>
+              <a class="key strong" href={`/ask/${name}`}>
+                {words.questions[name]}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </section>
       <AskLine words={words} text="" />
+      <h2>{words.kiosk.more}</h2>
       {topics
         .filter(({ shape }) => shape !== 'text')
         .map((topic) => (
           <section class="topic" key={topic.name} aria-labelledby={`topic-${topic.name}`}>
-            <h2 id={`topic-${topic.name}`}>{words.topics[topic.name]}</h2>
+            <h3 id={`topic-${topic.name}`}>{words.topics[topic.name]}</h3>
             <ul class="keys">
               {offersOf(topic).map((name) => (
                 <li key={name}>

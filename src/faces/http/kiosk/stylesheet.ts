@@ -6,11 +6,12 @@ export const stylesheet = `
   --paper: light-dark(#fbfaf7, #15181a); --sheet: light-dark(#ffffff, #1d2225); --ink: light-dark(#1b1e20, #f1efe9);
   --quiet: light-dark(#5b574e, #b9b5ab); --rule: light-dark(#8a8478, #7b7f80); --hand: light-dark(#8f3909, #ffab66);
   --nut: light-dark(#0a5548, #6fd6c1); --wrong: light-dark(#8d1628, #ff9aa5); --wanted: light-dark(#6f4c00, #ffd479);
-  font: 1.125rem/1.5 Inter, system-ui, sans-serif;
+  --key: 4.5rem; --far: 1;
+  font: calc(1.125rem * var(--far, 1))/1.5 Inter, system-ui, sans-serif;
 }
 * { box-sizing: border-box }
 body { margin: 0; background: var(--paper); color: var(--ink) }
-main, .top, footer { max-width: 60rem; margin: 0 auto; padding: 1rem 1.25rem }
+main, .top, footer { max-width: 84rem; margin: 0 auto; padding: 1rem 1.25rem }
 .top { display: flex; flex-wrap: wrap; gap: .5rem 1.25rem; align-items: center; border-bottom: 3px solid var(--ink) }
 .home { font-weight: 700; font-size: 1.25rem; color: inherit; text-decoration: none; padding: .75rem 0 }
 .shop { color: var(--quiet) }
@@ -22,7 +23,7 @@ h1 { font-size: 2rem; line-height: 1.2; margin: .5rem 0 } h2 { font-size: 1.2rem
 ul { margin: 0; padding-inline-start: 1.25rem } li { margin: .2rem 0 } .deeper { margin-inline-start: 1.25rem }
 .keys { list-style: none; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(16rem, 1fr)); gap: .75rem }
 .keys li { margin: 0; display: grid }
-.key, button { display: flex; align-items: center; min-height: 4.5rem; padding: .75rem 1.25rem; border: 2px solid var(--ink); border-radius: .75rem; background: var(--sheet); color: var(--ink); font: inherit; font-weight: 600; text-decoration: none; cursor: pointer }
+.key, button { display: flex; align-items: center; min-height: max(var(--key), 3rem); padding: .75rem 1.25rem; border: 2px solid var(--ink); border-radius: .75rem; background: var(--sheet); color: var(--ink); font: inherit; font-weight: 600; text-decoration: none; cursor: pointer }
 button { background: var(--ink); color: var(--paper); font-size: 1.25rem }
 .key:hover, button:hover { border-color: var(--nut) }
 :focus-visible { outline: 4px solid var(--hand); outline-offset: 3px }
@@ -31,7 +32,7 @@ fieldset { border: 0; margin: 0; padding: 0; display: grid; grid-template-column
 legend { padding: 0; font-weight: 700; margin-bottom: .5rem } legend.quiet { position: absolute; inset-inline-start: -100vw }
 .field { display: grid; align-content: start; gap: .25rem }
 label { font-weight: 600 }
-input[type=text], select { width: 100%; min-height: 3.75rem; padding: .5rem .9rem; font: inherit; font-size: 1.35rem; color: inherit; background: var(--sheet); border: 2px solid var(--rule); border-radius: .6rem }
+input[type=text], select { width: 100%; min-height: max(calc(var(--key) * .85), 3rem); padding: .5rem .9rem; font: inherit; font-size: 1.35rem; color: inherit; background: var(--sheet); border: 2px solid var(--rule); border-radius: .6rem }
 ::placeholder { color: var(--quiet); opacity: 1; font-style: italic; font-size: 1.05rem }
 .about { font-size: .95rem; color: var(--quiet) } .about p { margin: 0 }
 .wrong input, .wrong select { border: 4px solid var(--wrong) } .fault { color: var(--wrong); font-weight: 600 }
@@ -49,9 +50,38 @@ table { border-collapse: collapse; width: 100% } th, td { text-align: start; pad
 @media (max-width: 36rem) { th, td { padding: .3rem .2rem; font-size: .8rem } }
 .board { list-style: none; padding: 0; display: grid; gap: 1rem } .status { margin: .5rem 0 } .status.out-of-limit, .status.check-before-use { color: var(--wrong) }
 footer { border-top: 1px solid var(--rule); color: var(--quiet); margin-top: 2rem } footer a { color: inherit; display: inline-block; padding: .75rem 0 }
+h3 { scroll-margin-top: 1rem } .topic h3 { font-size: 1.1rem; margin: 1.25rem 0 .5rem; color: var(--ink) }
+.key.strong, button.strong { background: var(--nut); border-color: var(--nut); color: var(--paper) }
+.key.wrench { flex-direction: column; align-items: flex-start; justify-content: center; line-height: 1.2 } .key small { color: var(--wrong); font-weight: 700 }
+.bench { display: grid; gap: 0 2rem; align-items: start }
+@media (min-width: 64rem) { .bench { grid-template-columns: minmax(20rem, 2fr) 3fr } .bench fieldset { grid-template-columns: 1fr } .bench > div { position: sticky; top: .5rem; max-height: calc(100vh - 1rem); overflow: auto } .bench .answer { border-top: 0; padding-top: 0 } }
+.unseen { position: absolute; inset-inline-start: -100vw; inline-size: 1px; overflow: hidden; margin: 0 }
+.echo { font-size: 1.2rem; font-weight: 700; color: var(--nut) } .with-script .typed { display: none }
+.offers { display: flex; flex-wrap: wrap; gap: .5rem; margin: 0 } .offers:empty { display: none }
+.offer { min-height: max(calc(var(--key) * .7), 2.75rem); padding: .25rem .9rem; background: var(--sheet); color: var(--ink); border: 2px dashed var(--rule); font-size: 1.05rem; inline-size: fit-content }
+.slips { padding: 1rem 1.25rem; border: 5px double var(--wrong); border-radius: .75rem } .slips h2 { margin: 0 0 .5rem; color: var(--wrong) }
+.held > summary { margin-top: 1rem; padding: 1rem 1.25rem; border: 2px solid var(--ink); border-radius: .75rem; min-height: max(var(--key), 3rem) }
+.behind #answer { opacity: .45 } .behind #answer-slot::before { content: '…'; font-size: 2rem; font-weight: 700 }
+#line { margin: 0; padding: .9rem 1.25rem; background: var(--wrong); color: var(--paper); font-weight: 700; position: sticky; top: 0; z-index: 3 }
+.cut-off.behind #answer { filter: grayscale(1) }
+.code { background: #fff; padding: .5rem; border-radius: .5rem; image-rendering: pixelated } .kept { font-weight: 700; color: var(--nut) }
+#card { block-size: 3rem; border: 3px solid var(--ink); border-radius: .6rem; background: var(--sheet); inline-size: 85.6mm; max-inline-size: 100% }
+dialog { border: 4px solid var(--ink); border-radius: 1rem; background: var(--paper); color: var(--ink); max-width: min(50rem, 96vw); padding: 1.25rem } dialog::backdrop { background: #000a }
+#keypad { position: fixed; inset: auto 0 0; z-index: 2; padding: .6rem 1rem; background: var(--paper); border-top: 4px solid var(--ink); max-height: 70vh; overflow: auto }
+.typing body { padding-bottom: 70vh } .pad-told { margin: 0; display: flex; gap: 1rem; align-items: baseline; flex-wrap: wrap } #keypad-echo { font-size: 1.7rem; font-weight: 700 }
+#keypad-headline { margin: 0 0 .4rem; font-weight: 700; color: var(--nut); min-height: 1.5em }
+.pad { display: grid; grid-template-columns: 3fr 2fr 2fr; gap: .5rem } .digits { display: grid; grid-template-columns: repeat(3, 1fr); gap: .5rem }
+.units, .does { display: grid; gap: .5rem; align-content: start } #keypad-units { display: grid; gap: .5rem } #keypad-fractions { display: flex; flex-wrap: wrap; gap: .4rem; margin-top: .5rem } #keypad-fractions[hidden] { display: none }
+#keypad button { min-height: max(calc(var(--key) * .8), 2.75rem); padding: .2rem .7rem; justify-content: center; background: var(--sheet); color: var(--ink); font-size: 1.3rem }
+#keypad button.unit { font-weight: 700 } #keypad button.strong { background: var(--nut); color: var(--paper) } #keypad summary { padding: .4rem 0 }
+.angle { display: grid; grid-template-columns: minmax(14rem, 22rem) 1fr; gap: 1rem } @media (max-width: 40rem) { .angle { grid-template-columns: 1fr } }
+#angle-drawing { touch-action: none; cursor: pointer; inline-size: 100%; background: var(--sheet); border: 2px solid var(--rule); border-radius: 1rem } #angle-drawing text { fill: currentColor; font-size: 15px }
+.ring { fill: none; stroke: var(--rule); stroke-dasharray: 4 6; stroke-width: 2 } .handle { fill: var(--hand) } .arm { stroke: var(--nut); stroke-width: 16; stroke-linecap: round } .drive { fill: var(--ink) } .nut { fill: var(--nut) }
+#angle-told { font-size: 2rem; margin: 0 } .steps { display: flex; flex-wrap: wrap; gap: .5rem; margin: .5rem 0 }
+dialog button { font-size: 1.1rem }
 @media (forced-colors: active) { .key, button { border-color: ButtonText } }
 @media print {
-  :root { color-scheme: light; font-size: 11pt } form, .languages, .related, footer a, .skip { display: none } details:not([open]) > * { display: block }
+  :root { color-scheme: light; font-size: 11pt } form, .languages, .related, footer a, .skip, #keypad, #line, .take-along summary { display: none } .with-script .typed { display: block } details:not([open]) > * { display: block }
   .answer { border: 0 } figure img { max-width: 12cm } body { background: #fff }
 }
 `

@@ -1,0 +1,30 @@
+// A screen that is shared starts over by itself, after a countdown that anybody can stop.
+import { find } from './page.ts'
+
+const SECOND = 1000
+
+export const watchIdle = (): void => {
+  const dialog = find<HTMLDialogElement>('#idle')
+  const left = find('#idle-left')
+  const seconds = Number(document.documentElement.dataset['idle'] ?? 0)
+  if (!dialog || !left || !(seconds > 0)) return
+  const countdown = Number(dialog.dataset['countdown'] ?? 20)
+  let since = Date.now()
+  const stay = (): void => {
+    since = Date.now()
+    if (dialog.open) dialog.close()
+  }
+  for (const name of ['pointerdown', 'keydown', 'input', 'wheel']) addEventListener(name, stay, { passive: true })
+  window.setInterval(() => {
+    // The start page has nothing to lose; it is only looked at anew.
+    const over = Math.ceil(seconds + countdown - (Date.now() - since) / SECOND)
+    if (over > countdown) return
+    if (location.pathname === '/') return void (over <= 0 && stay())
+    if (over <= 0) {
+      location.assign(dialog.dataset['home'] ?? '/')
+      return
+    }
+    left.textContent = String(over)
+    if (!dialog.open) dialog.showModal()
+  }, SECOND)
+}

@@ -1,0 +1,18 @@
+// The script of the kiosk's pages. Every page works without it; with it the answer follows each key, and a screen that is
+// shared looks after itself. It asks nothing but the shop's own server.
+import { watchAngle } from './angle.ts'
+import { watchIdle } from './idle.ts'
+import { watchKeypad } from './keypad.ts'
+import { watchLine } from './line.ts'
+import { watchLive } from './live.ts'
+import { offerRecent } from './recent.ts'
+import { watchScreen } from './screen.ts'
+
+const line = watchLine()
+watchLive(line)
+watchKeypad()
+watchAngle()
+offerRecent()
+watchIdle()
+watchScreen()
+document.documentElement.classList.add('with-script')

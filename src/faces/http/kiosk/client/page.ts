@@ -1,0 +1,35 @@
+// Small things that every part of the script asks of the page.
+
+export const find = <E extends Element = HTMLElement>(selector: string, within: ParentNode = document): E | null =>
+  within.querySelector<E>(selector)
+
+export const all = <E extends Element = HTMLElement>(selector: string, within: ParentNode = document): E[] => [
+  ...within.querySelectorAll<E>(selector),
+]
+
+/** The form that is answered as it is typed. */
+export const liveForm = (): HTMLFormElement | null => find<HTMLFormElement>('form[data-live]')
+
+/** Types into a field as a person would, so that everything that listens hears it. */
+export const type = (field: HTMLInputElement, text: string): void => {
+  field.value = text
+  field.dispatchEvent(new Event('input', { bubbles: true }))
+}
+
+/** What is remembered on this screen; a browser that keeps nothing is no failure. */
+export const remembered = {
+  get: (name: string): string | null => {
+    try {
+      return localStorage.getItem(name)
+    } catch {
+      return null
+    }
+  },
+  set: (name: string, value: string): void => {
+    try {
+      localStorage.setItem(name, value)
+    } catch {
+      // Nothing is lost but an offer.
+    }
+  },
+}

@@ -1,0 +1,152 @@
+// One field of a form, made from its declared input: its label, its control, and what is told about it (how it was read, what is
+// wrong with it, what it is). What a keypad needs to know of it stands in its data attributes.
+import type { Answer, ShownFault, ShownGiven } from '../../../questions/answer.ts'
+import type { Input, InputKind } from '../../../questions/input.ts'
+import type { Words } from '../../../words/index.ts'
+
+export interface FieldParts {
+  readonly name: string
+  readonly input: Input<unknown>
+  readonly value: string
+  readonly faults: readonly ShownFault[]
+  readonly missing: boolean
+  readonly given: readonly ShownGiven[]
+  readonly words: Words
+  readonly system: 'metric' | 'inch'
+  /** Wrenches of the shop, offered where the input names one. */
+  readonly wrenches: readonly { readonly tag: string; readonly name: string }[]
+}
+
+type Keys = Readonly<Record<'metric' | 'inch', string>>
+const torques: Keys = { metric: 'N·m|lbf·ft|lbf·in', inch: 'lbf·ft|lbf·in|N·m' }
+const lengths: Keys = { metric: 'mm|cm|in', inch: 'in|mm|cm' }
+const forces: Keys = { metric: 'kg|N|lb', inch: 'lb|kg|N' }
+const bare: Keys = { metric: '', inch: '' }
+const percents: Keys = { metric: '%', inch: '%' }
+
+/** The unit keys of a kind of input; kinds that are no numbers have none, and are typed on a keyboard or chosen. */
+const keysOf: Readonly<Partial<Record<InputKind, Keys>>> = {
+  torque: torques,
+  'torque-or-span': torques,
+  length: lengths,
+  adapters: lengths,
+  angle: { metric: '°', inch: '°' },
+  force: forces,
+  mass: { metric: 'kg|g|lb', inch: 'lb|oz|kg' },
+  percent: percents,
+  tolerance: percents,
+  share: percents,
+  number: bare,
+  count: bare,
+}
+
+const Select = ({ offers, value, words, ...common }: SelectParts) => (
+  <select {...common}>
+    <option value="">{words.page.notSaid}</option>
+    {offers.map(({ text, label }) => (
+      <option key={text} value={text} selected={text === value}>
+        {label}
+      </option>
+    ))}
+  </select>
+)
+
+interface SelectParts {
+  readonly offers: readonly { readonly text: string; readonly label: string }[]
+  readonly value: string
+  readonly words: Words
+  readonly id: string
+  readonly name: string
+}
+
+const Control = ({ name, input, value, faults, words, system, wrenches }: FieldParts) => {
+  const common = {
+    id: `in-${name}`,
+    name,
+    'aria-describedby': `about-${name}`,
+    'aria-invalid': faults.length > 0 || undefined,
+  }
+  if (input.choices)
+    return (
+      <Select {...common} offers={input.choices.map((text) => ({ text, label: text }))} value={value} words={words} />
+    )
+  const ours = wrenches.some(({ tag }) => tag === value) || value === ''
+  if (input.kind === 'wrench' && wrenches.length > 0 && ours)
+    return (
+      <Select
+        {...common}
+        offers={wrenches.map(({ tag, name: called }) => ({ text: tag, label: `${tag}: ${called}` }))}
+        value={value}
+        words={words}
+      />
+    )
+  const list = input.suggestions && `offers-${name}`
+  const angle = input.kind === 'adapters' || input.kind === 'angle'
+  return (
+    <>
+      <input
+        {...common}
+        type="text"
+        list={list}
+        autocomplete="off"
+        autocapitalize="off"
+        spellcheck={false}
+        value={value}
+        data-keys={keysOf[input.kind]?.[system]}
+        data-angle={angle ? '' : undefined}
+        placeholder={`${words.page.like} ${input.example[system]}`}
+      />
+      {list && (
+        <datalist id={list}>
+          {input.suggestions?.map((offer) => (
+            <option key={offer} value={offer} />
+          ))}
+        </datalist>
+      )}
+      <p class="offers" id={`recent-${name}`} />
+      {angle && (
+        <button type="button" class="offer" data-opens-angle={`in-${name}`} hidden>
+          {words.kiosk.byAngle}
+        </button>
+      )}
+    </>
+  )
+}
+
+/** How it was read, in the other unit too; what is wrong; what is still wanted; what it is. */
+export const About = ({ name, faults, missing, given, words }: FieldParts) => (
+  <>
+    {given.map(({ text, also, low, high }) => (
+      <p class="echo" key={text}>
+        {also[0] && low === high ? `${text} = ${also[0].text}` : text}
+      </p>
+    ))}
+    {faults.map(({ got, hint }) => (
+      <p class="fault" key={hint}>
+        {`${words.faces.got} “${got}”. ${hint}`}
+      </p>
+    ))}
+    {missing && <p class="ask">{`${words.page.stillNeeded}: ${words.inputs[name as keyof Words['inputs']].ask}.`}</p>}
+    <p>{words.inputs[name as keyof Words['inputs']].measure}</p>
+  </>
+)
+
+export const stateOf = ({ faults, missing }: Pick<FieldParts, 'faults' | 'missing'>): string =>
+  faults.length > 0 ? 'field wrong' : missing ? 'field wanted' : 'field'
+
+export const Field = (parts: FieldParts) => (
+  <div class={stateOf(parts)} id={`field-${parts.name}`}>
+    <label for={`in-${parts.name}`}>{parts.words.inputs[parts.name as keyof Words['inputs']].label}</label>
+    <Control {...parts} />
+    <div class="about" id={`about-${parts.name}`}>
+      <About {...parts} />
+    </div>
+  </div>
+)
+
+/** What an answer says of one input. */
+export const toldOf = (answer: Answer | undefined, name: string): Pick<FieldParts, 'faults' | 'missing' | 'given'> => ({
+  faults: answer?.faults.filter((one) => one.input === name) ?? [],
+  missing: answer?.missing.some((one) => one.input === name) ?? false,
+  given: answer?.given.filter(({ input, from }) => input === name && from === 'asked') ?? [],
+})

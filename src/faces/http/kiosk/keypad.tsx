@@ -1,0 +1,117 @@
+// What the script shows when a field is touched: the keypad, and the drawing on which the direction of an adapter is touched.
+// Hidden, and of no use, without it.
+import type { Words } from '../../../words/index.ts'
+
+const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '.', '0', '/'] as const
+
+export const Keypad = ({ words: { kiosk } }: { words: Words }) => (
+  <section id="keypad" hidden aria-label={kiosk.keypad}>
+    <p class="pad-told">
+      <span id="keypad-label" /> <output id="keypad-echo">–</output>
+    </p>
+    <p id="keypad-headline" aria-hidden="true" />
+    <div class="pad">
+      <div class="digits">
+        {DIGITS.map((digit) => (
+          <button type="button" class="digit" key={digit} data-types={digit}>
+            {digit}
+          </button>
+        ))}
+      </div>
+      <div class="units">
+        <div id="keypad-units" />
+        <button type="button" data-types=" + " class="digit">
+          +
+        </button>
+        <button type="button" data-types="-" class="digit" aria-label="minus">
+          −
+        </button>
+        <button type="button" id="keypad-angle" data-does="angle">
+          {kiosk.byAngle}
+        </button>
+      </div>
+      <div class="does">
+        <button type="button" data-does="back">
+          ⌫ {kiosk.erase}
+        </button>
+        <button type="button" data-does="clear">
+          {kiosk.clear}
+        </button>
+        <button type="button" data-does="close">
+          {kiosk.close}
+        </button>
+        <button type="button" data-does="next" class="strong">
+          {kiosk.next}
+        </button>
+      </div>
+    </div>
+    <div id="keypad-fractions" />
+    <details id="keypad-no-unit">
+      <summary>?</summary>
+      <p>{kiosk.noUnit}</p>
+    </details>
+  </section>
+)
+
+const STEPS = [-15, -1, 1, 15] as const
+const WAYS = [0, 45, 90, 135, 180, -45, -90, -135] as const
+
+export const AngleDialog = ({ words: { kiosk } }: { words: Words }) => (
+  <dialog id="angle" aria-labelledby="angle-title">
+    <h2 id="angle-title">{kiosk.angleTitle}</h2>
+    <p>{kiosk.angleHelp}</p>
+    <div class="angle">
+      <svg id="angle-drawing" viewBox="0 0 300 300" role="img" aria-label={kiosk.angleTitle}>
+        <circle cx="150" cy="150" r="110" class="ring" />
+        {WAYS.map((way) => {
+          const turn = (way * Math.PI) / 180
+          return (
+            <text
+              key={way}
+              x={(150 + 136 * Math.cos(turn)).toFixed(0)}
+              y={(155 - 136 * Math.sin(turn)).toFixed(0)}
+              text-anchor="middle"
+            >
+              {`${way}°`}
+            </text>
+          )
+        })}
+        <rect x="4" y="136" width="140" height="28" rx="12" class="handle" />
+        <line id="angle-arm" x1="150" y1="150" x2="260" y2="150" class="arm" />
+        <circle cx="150" cy="150" r="16" class="drive" />
+        <circle id="angle-nut" cx="260" cy="150" r="18" class="nut" />
+      </svg>
+      <div>
+        <p class="echo" id="angle-told" role="status">
+          0°
+        </p>
+        <div class="steps">
+          {STEPS.map((by) => (
+            <button type="button" key={by} data-by={by}>
+              {by > 0 ? `+${by}°` : `−${-by}°`}
+            </button>
+          ))}
+        </div>
+        <div class="steps">
+          <button type="button" data-to="0">
+            {kiosk.straight}
+          </button>
+          <button type="button" data-to="90">
+            {kiosk.square}
+          </button>
+          <button type="button" data-to="180">
+            {kiosk.back}
+          </button>
+        </div>
+        <div class="actions">
+          <button type="button" data-does="take" class="strong">
+            {kiosk.take}
+          </button>
+          <button type="button" data-does="leave">
+            {kiosk.leave}
+          </button>
+        </div>
+      </div>
+    </div>
+  </dialog>
+)
