@@ -87,6 +87,7 @@ describe('the OpenAPI document', () => {
           '/screen.css',
           '/about',
           '/qr.svg',
+          '/icon.svg',
           '/openapi.json',
           '/v1/questions/:name',
         ].includes(route),

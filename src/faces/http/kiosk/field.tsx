@@ -116,9 +116,10 @@ const Control = ({ name, input, value, faults, words, system, wrenches }: FieldP
 /** How it was read, in the other unit too; what is wrong; what is still wanted; what it is. */
 export const About = ({ name, faults, missing, given, words }: FieldParts) => (
   <>
-    {given.map(({ text, also, low, high }) => (
+    {given.map(({ text, also, low, high, from }) => (
       <p class="echo" key={text}>
         {also[0] && low === high ? `${text} = ${also[0].text}` : text}
+        {from === 'register' && ` (${words.faces.register})`}
       </p>
     ))}
     {faults.map(({ got, hint }) => (
@@ -148,5 +149,5 @@ export const Field = (parts: FieldParts) => (
 export const toldOf = (answer: Answer | undefined, name: string): Pick<FieldParts, 'faults' | 'missing' | 'given'> => ({
   faults: answer?.faults.filter((one) => one.input === name) ?? [],
   missing: answer?.missing.some((one) => one.input === name) ?? false,
-  given: answer?.given.filter(({ input, from }) => input === name && from === 'asked') ?? [],
+  given: answer?.given.filter(({ input, from }) => input === name && (from === 'asked' || from === 'register')) ?? [],
 })

@@ -10,9 +10,20 @@ import { scriptRoutes } from './script.ts'
 import { stylesheet } from './stylesheet.ts'
 import { baseOf, codeOf } from './ways-out.tsx'
 
+// A handle, a drive and a nut: the desk's own sign.
+const icon =
+  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 64 64"><rect width="64" height="64" rx="12" fill="#0a5548"/><rect x="6" y="38" width="34" height="10" rx="5" fill="#fbfaf7"/><circle cx="40" cy="43" r="9" fill="#fbfaf7"/><path d="M40 43 54 18" stroke="#ffab66" stroke-width="8" stroke-linecap="round"/></svg>'
+
 export const placeRoutes = (app: FastifyInstance, { desk, shop, publicUrl }: KioskParts): void => {
   const hidden = { schema: { hide: true } }
   scriptRoutes(app)
+
+  app.get('/icon.svg', hidden, (_request, reply) =>
+    reply
+      .header('content-type', 'image/svg+xml; charset=utf-8')
+      .header('cache-control', 'public, max-age=86400')
+      .send(icon),
+  )
 
   app.get('/about', hidden, (request, reply) =>
     send(reply, <AboutPage language={languageOf(desk, request)} shop={shop} here="/about" />),

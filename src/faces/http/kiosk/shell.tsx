@@ -37,6 +37,7 @@ export const Shell = (parts: PageParts & { title: string; children: ComponentChi
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <meta name="color-scheme" content="light dark" />
         <title>{`${parts.title} – Armlength, ${parts.shop}`}</title>
+        <link rel="icon" href="/icon.svg" type="image/svg+xml" />
         <link rel="stylesheet" href="/kiosk.css" />
         <link rel="stylesheet" href="/screen.css" />
         <script type="module" src="/script/kiosk.js" />

@@ -79,6 +79,15 @@ dialog { border: 4px solid var(--ink); border-radius: 1rem; background: var(--pa
 .ring { fill: none; stroke: var(--rule); stroke-dasharray: 4 6; stroke-width: 2 } .handle { fill: var(--hand) } .arm { stroke: var(--nut); stroke-width: 16; stroke-linecap: round } .drive { fill: var(--ink) } .nut { fill: var(--nut) }
 #angle-told { font-size: 2rem; margin: 0 } .steps { display: flex; flex-wrap: wrap; gap: .5rem; margin: .5rem 0 }
 dialog button { font-size: 1.1rem }
+#keypad-fractions { flex-wrap: nowrap; overflow-x: auto } #keypad-units { grid-template-columns: 1fr }
+@media (max-height: 40rem) {
+  .top { padding: .25rem 1.25rem; border-bottom-width: 2px } .home, .languages a { padding: .5rem 0; font-size: 1.05rem } main { padding-block: .25rem } h1 { font-size: 1.3rem; margin: .25rem 0 } h2 { margin: .75rem 0 .35rem } .lead { display: none } legend { margin: 0 } form { margin: .25rem 0 } fieldset { gap: .5rem 1.25rem }
+  .key, button { padding: .4rem 1rem } .answer h2 { font-size: 1.6rem; margin: .5rem 0 }
+  #keypad { max-height: 80vh; padding: .3rem .75rem } #keypad-headline { margin: 0; font-size: 1rem } #keypad-echo { font-size: 1.4rem } .pad { grid-template-columns: 1fr; gap: .35rem } .digits { grid-template-columns: repeat(6, 1fr); gap: .35rem }
+  .units, #keypad-units, .does { display: flex; flex-wrap: wrap; gap: .35rem } .units > button, #keypad-units > button, .does > button { flex: 1 } #keypad button { min-height: 2.75rem; font-size: 1.15rem } #keypad-no-unit { display: none } .typing body { padding-bottom: 80vh }
+  dialog { padding: .5rem 1rem; max-height: 98vh } #angle > p { display: none } #angle h2 { margin: 0 0 .35rem } .angle { grid-template-columns: minmax(12rem, 19rem) 1fr } .angle button { min-height: 2.75rem; padding: .2rem .7rem } #angle .actions { margin: .35rem 0 0 }
+}
+@media (max-width: 30rem) { .pad { grid-template-columns: 1fr } .units, #keypad-units, .does { display: flex; flex-wrap: wrap } .units > button, #keypad-units > button, .does > button { flex: 1 } #keypad button { padding: .2rem .4rem; font-size: 1.15rem } }
 @media (forced-colors: active) { .key, button { border-color: ButtonText } }
 @media print {
   :root { color-scheme: light; font-size: 11pt } form, .languages, .related, footer a, .skip, #keypad, #line, .take-along summary { display: none } .with-script .typed { display: block } details:not([open]) > * { display: block }
