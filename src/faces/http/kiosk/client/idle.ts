@@ -1,12 +1,12 @@
 // A screen that is shared starts over by itself, after a countdown that anybody can stop.
-import { find } from './page.ts'
+import { find, screenSetting } from './page.ts'
 
 const SECOND = 1000
 
 export const watchIdle = (): void => {
   const dialog = find<HTMLDialogElement>('#idle')
   const left = find('#idle-left')
-  const seconds = Number(document.documentElement.dataset['idle'] ?? 0)
+  const seconds = Number(screenSetting().get('idle') ?? 0)
   if (!dialog || !left || !(seconds > 0)) return
   const countdown = Number(dialog.dataset['countdown'] ?? 20)
   let since = Date.now()

@@ -1,7 +1,7 @@
 // A keypad for gloves: digits, the units that the field takes, fractions of an inch. It opens under a field that is touched
 // where this screen asks for it, and types into it as a keyboard would. The keyboard always works beside it.
 import { openAngle } from './angle.ts'
-import { all, find, type } from './page.ts'
+import { all, find, screenSetting, type } from './page.ts'
 
 const FRACTIONS = [
   '1/16',
@@ -47,7 +47,7 @@ export const watchKeypad = (): void => {
   const fractions = find('#keypad-fractions')
   const echo = find<HTMLOutputElement>('#keypad-echo')
   const label = find('#keypad-label')
-  const wanted = matchMedia('(pointer: coarse)').matches || document.documentElement.dataset['keypad'] === 'on'
+  const wanted = matchMedia('(pointer: coarse)').matches || screenSetting().get('keys') === 'always'
   let field: HTMLInputElement | undefined
 
   const show = (): void => {

@@ -16,6 +16,10 @@ export const type = (field: HTMLInputElement, text: string): void => {
   field.dispatchEvent(new Event('input', { bubbles: true }))
 }
 
+/** How this screen was set up, from the cookie that its page keeps. */
+export const screenSetting = (): URLSearchParams =>
+  new URLSearchParams(decodeURIComponent(/(?:^|;\s*)screen=([^;]*)/.exec(document.cookie)?.[1] ?? ''))
+
 /** What is remembered on this screen; a browser that keeps nothing is no failure. */
 export const remembered = {
   get: (name: string): string | null => {
