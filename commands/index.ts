@@ -13,6 +13,7 @@ import { lubricant } from './lubricant.ts'
 import { multiplier } from './multiplier.ts'
 import { swivel } from './swivel.ts'
 import type { Topic } from './topic.ts'
+import { wrench } from './wrench.ts'
 
 export const topics: readonly Topic[] = [
   adapter,
@@ -24,6 +25,7 @@ export const topics: readonly Topic[] = [
   lubricant,
   bolt,
   check,
+  wrench,
   bench,
   convert,
   doesItMatter,

@@ -43,7 +43,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   mechanics: ['core', 'mechanics'],
   tables: ['core', 'tables'],
   register: ['core', 'mechanics', 'register'],
-  questions: ['core', 'mechanics', 'tables', 'questions'],
+  questions: ['core', 'mechanics', 'tables', 'register', 'questions'],
   keeping: ['core', 'mechanics', 'register', 'questions', 'keeping'],
   words: ['core', 'words'],
   commands: ['questions', 'commands'],

@@ -72,6 +72,7 @@ export const faultTells = {
   'event-one-day': 'not-allowed',
   'days-reversed': 'not-allowed',
   'no-register': 'not-allowed',
+  'no-register-here': 'not-allowed',
   'key-taken': 'conflict',
   'others-write': 'conflict',
   'wrench-not-here': 'not-in-register',

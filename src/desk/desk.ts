@@ -1,10 +1,11 @@
 // What every door calls: a question's raw options in, the Answer document out. Faults and gaps are answers too; only a bug throws.
+import { fault } from '../core/fault.ts'
 import type { Answer } from '../questions/answer.ts'
 import { type QuestionName, questions } from '../questions/index.ts'
 import type { Ladder } from '../questions/input.ts'
 import type { Given, Outcome } from '../questions/outcome.ts'
 import { phrase } from '../questions/phrase.ts'
-import { type Question, resultUnits } from '../questions/question.ts'
+import { type FleetKnown, type Question, resultUnits } from '../questions/question.ts'
 import { type LocaleName, languageFor } from '../words/index.ts'
 import { answerText, type Work, withText } from './ask-text.ts'
 import { always, blank } from './blank.ts'
@@ -89,9 +90,10 @@ const ladder = (
   reading: Reading,
   say: Sayer,
   fallback: 'metric' | 'inch',
+  fleet: FleetKnown | undefined,
 ): { readonly ladder?: Answer['ladder']; readonly cautions: Outcome['cautions'] } => {
   const [by, ...more] = reading.missing
-  if (by === undefined || more.length > 0) return { cautions: [] }
+  if (by === undefined || more.length > 0 || (question.needsFleet && !fleet)) return { cautions: [] }
   // What every number on the ladder is under; a caution with figures of its own belongs to one rung only.
   const cautions = new Map<string, Outcome['cautions'][number]>()
   const { system } = resultUnits(quantitiesOf(reading.given), fallback)
@@ -109,6 +111,7 @@ const ladder = (
     const outcome = question.answer(
       values,
       resultUnits(quantitiesOf(ordered(question, [...reading.given, ...told])), fallback),
+      fleet,
     )
     for (const one of outcome.cautions) if (Object.keys(one.with ?? {}).length === 0) cautions.set(one.code, one)
     const shown = say.given(at)
@@ -131,9 +134,10 @@ const incomplete = (
   reading: Reading,
   say: Sayer,
   system: 'metric' | 'inch',
+  fleet: FleetKnown | undefined,
 ): Answer => {
   const missing = missingOf(reading, say)
-  const { ladder: rungs, cautions } = ladder(question, reading, say, system)
+  const { ladder: rungs, cautions } = ladder(question, reading, say, system, fleet)
   return {
     ...blank(question.name),
     status: 'incomplete',
@@ -191,8 +195,10 @@ export const createDesk = ({ system, locale, record, borrow }: DeskSettings): De
     const question: Question<QuestionName> = questions[name]
     const reading = about ? withText(readQuestion(question, raw), about) : readQuestion(question, raw, loan)
     if (reading.faults.length > 0) return refused(name, reading, say)
-    if (reading.missing.length > 0) return incomplete(question, reading, say, system)
-    const outcome = question.answer(reading.values, resultUnits(quantitiesOf(reading.given), system))
+    if (reading.missing.length > 0) return incomplete(question, reading, say, system, loan?.fleet)
+    if (question.needsFleet && !loan?.fleet)
+      return refused(name, { ...reading, faults: [fault('no-register-here', '', '')] }, say)
+    const outcome = question.answer(reading.values, resultUnits(quantitiesOf(reading.given), system), loan?.fleet)
     return answered(name, reading, { ...outcome, cautions: [...(loan?.cautions ?? []), ...outcome.cautions] }, say)
   }
   return {

@@ -84,6 +84,10 @@ const wrenchIn = (raw: unknown): string | undefined => {
 export const lenderOf =
   (shop: Shop) =>
   (name: string, raw: unknown): Promise<Loan> | undefined => {
+    if (isQuestionName(name) && questions[name].needsFleet) {
+      const now = shop.today()
+      return inTime(shop.fleet()).then((book) => ({ inputs: {}, faults: [], cautions: [], fleet: { book, now } }))
+    }
     const tag = wrenchIn(raw)
     if (tag === undefined || !isQuestionName(name) || !Object.hasOwn(questions[name].inputs, 'wrench')) return undefined
     return inTime(shop.wrench(tag)).then((found): Loan => {

@@ -2,7 +2,7 @@
 import { type Fault, fault } from '../core/fault.ts'
 import type { Quantity } from '../core/quantity.ts'
 import type { Caution, Given } from '../questions/outcome.ts'
-import type { Question } from '../questions/question.ts'
+import type { FleetKnown, Question } from '../questions/question.ts'
 
 /** What a door received: texts or lists of texts; anything else is a fault, never coerced. */
 export type RawInputs = Readonly<Record<string, unknown>>
@@ -70,6 +70,8 @@ export const readQuestion = (question: Declared, raw: unknown, loan?: Loan): Rea
 
 /** What the shop's own record lends to a question, as texts that anybody could have typed. */
 export interface Loan {
+  /** All wrenches of the shop, where the question chooses among them. */
+  readonly fleet?: FleetKnown | undefined
   readonly inputs: RawInputs
   /** What is wrong with the loan itself: there is no such wrench. */
   readonly faults: readonly Fault[]

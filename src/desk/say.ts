@@ -119,6 +119,8 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
 
   const cell = (one: Cell) => {
     if ('word' in one) return { code: one.word, text: words.codes[one.word] }
+    if ('words' in one) return { code: one.words[0], text: one.words.map((code) => words.codes[code]).join('; ') }
+    if ('named' in one) return { code: one.named, text: one.text }
     if ('date' in one) return { date: one.date, text: one.passed ? words.faces.now : showDay(one.date) }
     return quantityResult(one)
   }

@@ -52,6 +52,8 @@ export interface Shop {
   /** The wrenches that have a day on which they are due, the earliest first; retired ones left out. */
   readonly due: () => Promise<readonly DueWrench[]>
   readonly gauges: () => Promise<readonly Entry<'gauge'>[]>
+  /** Every wrench that is not retired, as it stands: for choosing among them. */
+  readonly fleet: () => Promise<Book>
   readonly since: RegisterStore['since']
   readonly today: () => Today
 }
@@ -219,6 +221,16 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
         .sort(asTheyHang)
         .map((folder) => ({ folder, status: statusOf(book, folder, today()) }))
       return { rows, ...(page.next === undefined ? {} : { next: page.next }) }
+    },
+    fleet: async () => {
+      const found = entriesIn(await store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES }))
+      let after: string | undefined
+      do {
+        const page = await store.cards({ order: 'tag', kind: 'wrench', limit: PAGE, after })
+        found.push(...entriesIn(page))
+        after = page.next
+      } while (after !== undefined)
+      return foldBook(found)
     },
     due: async () => {
       const found: DueWrench[] = []

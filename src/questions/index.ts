@@ -23,6 +23,7 @@ import { scalePlan } from './scale-plan.ts'
 import { swivel } from './swivel.ts'
 import { toleranceBand } from './tolerance-band.ts'
 import { turnAngle } from './turn-angle.ts'
+import { whichWrench } from './which-wrench.ts'
 import { wrenchCheck } from './wrench-check.ts'
 
 export type QuestionName =
@@ -49,6 +50,7 @@ export type QuestionName =
   | 'wrench-check'
   | 'next-check'
   | 'compare'
+  | 'which-wrench'
   | 'does-it-matter'
 
 export const questions: { readonly [Name in QuestionName]: Question<Name> } = {
@@ -75,6 +77,7 @@ export const questions: { readonly [Name in QuestionName]: Question<Name> } = {
   'wrench-check': wrenchCheck,
   'next-check': nextCheck,
   compare,
+  'which-wrench': whichWrench,
   'does-it-matter': doesItMatter,
 }
 

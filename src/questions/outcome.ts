@@ -35,7 +35,16 @@ export interface DateResult {
   readonly date: string
   readonly passed?: boolean
 }
-export type Cell = QuantityResult | WordResult | DateResult
+/** Something of the shop's own, by its tag: no word of any language. */
+export interface NamedResult {
+  readonly named: string
+  readonly text: string
+}
+/** Several words, the one that weighs most first. */
+export interface WordsResult {
+  readonly words: readonly [WordCode, ...WordCode[]]
+}
+export type Cell = QuantityResult | WordResult | WordsResult | NamedResult | DateResult
 export type Row = Readonly<Record<string, Cell>>
 /** `row`: a result that is a small group of quantities (`mark-below {setting, torque}`); `rows`: a list of them. */
 /** Quantities side by side; those named in `exact` are marks or the like, and are never rounded. */

@@ -2,6 +2,8 @@
 import type { Fault } from '../core/fault.ts'
 import type { Quantity } from '../core/quantity.ts'
 import { type Dimension, everyday, type Unit } from '../core/unit.ts'
+import type { Book } from '../register/book.ts'
+import type { Today } from '../register/status.ts'
 import type { Input } from './input.ts'
 import type { InputName, Outcome } from './outcome.ts'
 
@@ -35,6 +37,12 @@ export const resultUnits = (given: readonly Quantity[], fallback: 'metric' | 'in
   }
 }
 
+/** The shop's wrenches as they stand today, for questions that choose among them. */
+export interface FleetKnown {
+  readonly book: Book
+  readonly now: Today
+}
+
 interface Definition<Name extends string, I extends Inputs> {
   readonly name: Name
   /** Every name has its words; one that has none does not compile. */
@@ -49,7 +57,9 @@ interface Definition<Name extends string, I extends Inputs> {
   readonly rungs?: (given: PartlyGiven<I>, missing: string) => readonly unknown[] | undefined
   /** What cannot be, whatever else is still missing. */
   readonly check?: (given: PartlyGiven<I>) => readonly Fault[]
-  readonly answer: (given: GivenTo<I>, units: ResultUnits) => Outcome
+  /** Answered from the shop's register, and from nothing else. */
+  readonly needsFleet?: boolean
+  readonly answer: (given: GivenTo<I>, units: ResultUnits, fleet: FleetKnown | undefined) => Outcome
 }
 
 /** A question as the desk and the doors see it. */
@@ -62,7 +72,8 @@ export interface Question<Name extends string = string> {
   readonly rungs: (given: Readonly<Record<string, unknown>>, missing: string) => readonly unknown[] | undefined
   readonly check: (given: Readonly<Record<string, unknown>>) => readonly Fault[]
   /** Needs every needed input; the desk asks for them first. */
-  readonly answer: (given: Readonly<Record<string, unknown>>, units: ResultUnits) => Outcome
+  readonly needsFleet: boolean
+  readonly answer: (given: Readonly<Record<string, unknown>>, units: ResultUnits, fleet?: FleetKnown) => Outcome
 }
 
 /** Declares a question; its inputs' types reach its answerer, and are forgotten here once. */
@@ -76,5 +87,6 @@ export const defineQuestion = <const Name extends string, const I extends Inputs
   alsoNeeded: (given) => definition.alsoNeeded?.(given as PartlyGiven<I>) ?? [],
   rungs: (given, missing) => definition.rungs?.(given as PartlyGiven<I>, missing),
   check: (given) => definition.check?.(given as PartlyGiven<I>) ?? [],
-  answer: (given, units) => definition.answer(given as GivenTo<I>, units),
+  needsFleet: definition.needsFleet ?? false,
+  answer: (given, units, fleet) => definition.answer(given as GivenTo<I>, units, fleet),
 })

@@ -541,4 +541,11 @@ export const cases: readonly Case[] = [
     status: 'refused',
     faults: ['not-a-date', 'not-a-date'],
   },
+  {
+    name: 'which of the shop’s wrenches, where no register is kept',
+    question: 'which-wrench',
+    raw: { torque: '120 N·m', adapter: '45 mm@30' },
+    status: 'refused',
+    faults: ['not-allowed'],
+  },
 ]

@@ -59,7 +59,7 @@ describe.each(everyQuestion)('%s by its %s examples', (name, system) => {
       expect(measure).not.toBe('')
       expect(empty.headline).toContain(words)
     }
-    expect(cautionsOf(empty)).toEqual(['maker-first'])
+    expect(cautionsOf(empty).at(-1)).toBe('maker-first')
     expect(empty.pointers).toHaveLength(1)
   })
 

@@ -3,6 +3,7 @@ import { createDesk } from '../../src/desk/desk.ts'
 import type { RawInputs } from '../../src/desk/read.ts'
 import { type Answer, answerSchema, type ShownQuantity, type ShownResult } from '../../src/questions/answer.ts'
 import type { QuestionName } from '../../src/questions/index.ts'
+import { loanFor } from './fleet.ts'
 
 export const desks = {
   metric: createDesk({ system: 'metric', locale: 'en' }),
@@ -11,7 +12,7 @@ export const desks = {
 
 /** The answer to a question, whatever its status; throws where the document is not what the schema says. */
 export const ask = (question: QuestionName, inputs: RawInputs, system: 'metric' | 'inch' = 'metric'): Answer => {
-  const answer = desks[system].ask(question, inputs, { door: 'terminal' })
+  const answer = desks[system].ask(question, inputs, { door: 'terminal' }, loanFor(question))
   const read = answerSchema.parse(answer)
   // zod drops what a schema does not name: nothing may be dropped.
   if (JSON.stringify(sorted(read)) !== JSON.stringify(sorted(answer))) {

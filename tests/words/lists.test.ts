@@ -14,6 +14,7 @@ import { frictionTable } from '../../src/tables/friction.ts'
 import { en } from '../../src/words/en.ts'
 import { cases } from '../contract/cases.ts'
 import { testDesk } from '../support/doors.ts'
+import { loanFor } from '../support/fleet.ts'
 
 const root = join(import.meta.dirname, '../..')
 const source = readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' })
@@ -79,7 +80,7 @@ describe('faults', () => {
 
 describe('questions', () => {
   const answers: readonly Answer[] = cases.map(({ question, raw }) =>
-    testDesk().ask(question, raw, { door: 'terminal' }),
+    testDesk().ask(question, raw, { door: 'terminal' }, loanFor(question)),
   )
 
   it('give the results that they declare, and no others', () => {
@@ -137,7 +138,7 @@ describe('questions', () => {
       const full = Object.fromEntries(needed.map((input) => [input, inputs[input]?.example.metric as string]))
       for (const input of needed.filter((one) => inputs[one]?.ladder)) {
         const { [input]: _left, ...rest } = full
-        const answer = testDesk().ask(name, rest, { door: 'terminal' })
+        const answer = testDesk().ask(name, rest, { door: 'terminal' }, loanFor(name))
         expect([answer.status, answer.missing.map((one) => one.input)], `${name} without ${input}`).toEqual([
           'incomplete',
           [input],

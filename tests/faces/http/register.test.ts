@@ -46,6 +46,18 @@ const check = {
   'gauge-uncertainty': '0.5 %',
 }
 
+describe('which wrench', () => {
+  it('is answered from the register as it is now, and kept by nobody', async () => {
+    await start()
+    const which = () => http.inject('/v1/questions/which-wrench?torque=120+N%C2%B7m')
+    expect((await which()).json()).toMatchObject({ status: 'answered', results: { wrenches: [] } })
+    await post('/v1/wrenches', card, KEEPER)
+    const reply = await which()
+    expect(reply.json()).toMatchObject({ results: { wrenches: [{ wrench: { code: 'W-07' }, fit: { code: 'care' } }] } })
+    expect(reply.headers['cache-control']).toBe('no-store')
+  })
+})
+
 describe('writing', () => {
   it('is for those with a key, by their role', async () => {
     await start()

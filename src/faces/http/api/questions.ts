@@ -155,7 +155,9 @@ export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
         const { locale } = languageFor(accepted, desk.locale)
         const known = cache.get(request.url, locale)
         const raw = request.query as RawInputs
-        if (Object.hasOwn(raw, 'wrench')) return send(desk, name, raw, request, reply as FastifyReply)
+        // What the register says today is kept nowhere.
+        if (Object.hasOwn(raw, 'wrench') || questions[name].needsFleet)
+          return send(desk, name, raw, request, reply as FastifyReply)
         const tag = known?.tag ?? tagOf(desk, name, raw, accepted)
         reply.header('etag', tag).header('cache-control', 'public, max-age=60').header('vary', 'accept-language')
         const unchanged = !wantsOther(request.headers['if-none-match'], tag)
