@@ -1,6 +1,7 @@
 // The settings, read once from the environment: one schema, frozen; or every fault at once, by name, without the value.
 // An empty variable is one that is not set, as compose files and env files leave them.
 import { z } from 'zod'
+import { readPinHash } from './faces/http/kiosk/pin.ts'
 import { storeKindOf } from './store/open.ts'
 import { type LocaleName, localeNames } from './words/index.ts'
 
@@ -94,6 +95,11 @@ export const settings = {
     schema: z.string().refine((text) => isTimeZone(text)),
     without: 'UTC',
     allowed: 'an IANA time zone: Europe/London',
+  },
+  KIOSK_PIN_HASH: {
+    schema: z.string().refine((text) => readPinHash(text) !== undefined),
+    without: undefined,
+    allowed: 'what npm run kiosk:pin prints; without it nobody writes at the kiosk',
   },
   API_KEYS_FILE: {
     schema: z.string().min(1),

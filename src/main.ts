@@ -4,8 +4,10 @@ import closeWithGrace from 'close-with-grace'
 import { topics } from '../commands/index.ts'
 import { chatSettingsOf, loadSettings, type Settings } from './config.ts'
 import type { Chat } from './faces/chat/gateway.ts'
-import { open, writersOf } from './opening.ts'
+import { open, registerParts } from './opening.ts'
+import { tellSystemd, withSecrets } from './systemd.ts'
 import { engineVersion } from './tables/version.ts'
+import { verbs } from './verbs.ts'
 
 const line = (text: string): void => void process.stdout.write(`${text}\n`)
 const complain = (text: string): void => void process.stderr.write(`${text}\n`)
@@ -34,12 +36,14 @@ const serve = async (settings: Settings): Promise<void> => {
     seen: counters.http,
     failed: (reference, error) => log.error({ err: error, reference }, 'an HTTP answer failed'),
     readiness: async () => [chatTrouble(), await registerTrouble()].filter((reason) => reason !== undefined),
-    register: { shop, keys: writersOf(settings), now: () => new Date() },
+    register: registerParts(settings, shop),
     metrics: async () => ({ type: counters.registry.contentType, text: await counters.registry.metrics() }),
   })
   const address = await http.listen({ host: settings.HOST, port: settings.PORT })
+  const watched = tellSystemd(process.env)
   closeWithGrace({ delay: 8000, logger: false }, async ({ err }) => {
     if (err) log.fatal({ err }, 'closing after a bug')
+    watched.stopping()
     await Promise.all([http.close(), chat?.close()]).then(close)
   })
   if (forChat) {
@@ -59,31 +63,13 @@ const serve = async (settings: Settings): Promise<void> => {
   line(`Armlength ${engineVersion}: HTTP open at ${address}; chat ${forChat ? 'on' : 'off (DISCORD_TOKEN is not set)'}`)
 }
 
-const register = async (settings: Settings): Promise<void> => {
-  const forChat = chatSettingsOf(settings)
-  if (!forChat) throw new Error('DISCORD_TOKEN is not set: there is no bot to register commands for')
-  const { registerCommands } = await import('./faces/chat/gateway.ts')
-  const { add, change, remove } = await registerCommands(forChat, topics, open(settings).desk)
-  line(`added: ${add.join(' ') || '-'}; changed: ${change.join(' ') || '-'}; removed: ${remove.join(' ') || '-'}`)
-}
-
-const ask = async (settings: Settings, argv: readonly string[]): Promise<void> => {
-  const { runTerminal } = await import('./faces/terminal/terminal.ts')
-  const { desk, close } = open(settings)
-  process.exitCode = await runTerminal(argv, desk, { out: line, err: complain })
-  await close()
-}
-
 const [verb = 'serve', ...argv] = process.argv.slice(2)
-const verbs: Readonly<Record<string, (settings: Settings) => Promise<void>>> = {
-  serve,
-  register,
-  ask: (settings) => ask(settings, argv),
-}
 try {
+  const settings = loadSettings(withSecrets(process.env))
   const run = verbs[verb]
-  if (!run) throw new Error(`there is no verb “${verb}”; there are: ${Object.keys(verbs).join(', ')}`)
-  await run(loadSettings(process.env))
+  if (verb === 'serve') await serve(settings)
+  else if (run) process.exitCode = await run(settings, argv, { out: line, err: complain })
+  else throw new Error(`there is no verb “${verb}”; there are: ${['serve', ...Object.keys(verbs)].join(', ')}`)
 } catch (error) {
   complain(`Armlength could not start: ${(error as Error).message}`)
   process.exitCode = 1

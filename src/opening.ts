@@ -5,6 +5,8 @@ import type { Settings } from './config.ts'
 import { type Asked, createDesk, type Desk } from './desk/desk.ts'
 import { lenderOf } from './desk/lend.ts'
 import { createShop, type Shop } from './desk/shop.ts'
+import type { RegisterParts } from './faces/http/api/register.ts'
+import { readPinHash } from './faces/http/kiosk/pin.ts'
 import { readWriters, type WriterKey } from './faces/http/writers.ts'
 import { lazyStore } from './store/lazy.ts'
 import { openStore } from './store/open.ts'
@@ -33,6 +35,14 @@ export const open = (settings: Settings, record?: (asked: Asked) => void): Opene
   return { desk, shop, trouble, close }
 }
 
+/** The register as the HTTP door takes it: who may write, the clock, and ids that nobody guesses. */
+export const registerParts = (settings: Settings, shop: Shop): RegisterParts => ({
+  shop,
+  keys: writersOf(settings),
+  now: () => new Date(),
+  writing: { pin: readPinHash(settings.KIOSK_PIN_HASH ?? ''), id: randomUUID },
+})
+
 /** The keys of those who may write over HTTP; none where no file is named. Throws where the file cannot be read. */
-export const writersOf = ({ API_KEYS_FILE: path }: Settings): readonly WriterKey[] =>
+const writersOf = ({ API_KEYS_FILE: path }: Settings): readonly WriterKey[] =>
   path === undefined ? [] : readWriters(readFileSync(path, 'utf8'))

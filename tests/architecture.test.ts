@@ -105,7 +105,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
     'node:stream',
     'uqr',
   ],
-  'faces/terminal': [],
+  'faces/terminal': ['node:readline', 'node:stream'],
 }
 
 const rooms = [...new Set(files.map(roomOf))].filter((room) => !room.startsWith('src/'))

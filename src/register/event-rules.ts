@@ -2,6 +2,9 @@
 import { type Fault, fault } from '../core/fault.ts'
 import type { EventKind } from './bodies.ts'
 
+/** What a later check does not undo: somebody has the wrench, nobody has it, or it is out of service for good. */
+export const lastingEvents: readonly EventKind[] = ['lent', 'lost', 'retired']
+
 export interface EventFields {
   readonly what?: EventKind | undefined
   readonly date?: string | undefined

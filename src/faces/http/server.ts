@@ -19,6 +19,7 @@ import { registerFileRoutes } from './api/register-out.ts'
 import { readBody } from './body.ts'
 import { placeRoutes } from './kiosk/place-routes.tsx'
 import { kioskRoutes } from './kiosk/routes.tsx'
+import { readForms, writingRoutes } from './kiosk/writing.tsx'
 import { problem, sendProblem } from './problem.ts'
 
 export interface HttpParts extends HealthParts {
@@ -189,6 +190,11 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   const kiosk = { desk, shop, register: parts.register.shop, publicUrl }
   kioskRoutes(app, kiosk)
   placeRoutes(app, kiosk)
+  const { now, writing } = parts.register
+  await app.register(async (scope) => {
+    readForms(scope)
+    writingRoutes(scope, { ...kiosk, now, pin: writing?.pin, id: writing?.id ?? (() => '') })
+  })
   app.get('/openapi.json', { schema: { hide: true } }, (_request, reply) => {
     reply
       .header('content-type', 'application/json; charset=utf-8')

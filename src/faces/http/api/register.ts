@@ -10,6 +10,7 @@ import type { FleetRow } from '../../../register/fleet.ts'
 import { type Entry, entrySchema, type Kind } from '../../../register/records.ts'
 import { judge } from '../../../register/verdict.ts'
 import { languageFor } from '../../../words/index.ts'
+import type { PinHash } from '../kiosk/pin.ts'
 import { problem, sendProblem } from '../problem.ts'
 import { roleOf, type WriterKey } from '../writers.ts'
 
@@ -89,6 +90,8 @@ export interface RegisterParts {
   readonly shop: Shop
   readonly keys: readonly WriterKey[]
   readonly now: () => Date
+  /** Who may write at the kiosk, and unguessable ids for that; absent: nobody. */
+  readonly writing?: { readonly pin: PinHash | undefined; readonly id: () => string } | undefined
 }
 
 export const registerRoutes = (app: FastifyInstance, desk: Desk, { shop, keys }: RegisterParts): void => {

@@ -1,0 +1,187 @@
+// Writing at the kiosk: signing in with the PIN, the forms, and what came of them. Every write needs a session, the token of its
+// form, and a page of our own that sent it; the PIN makes a keeper.
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import { sayerFor } from '../../../desk/say.ts'
+import type { Keeping } from '../../../desk/shop.ts'
+import { keepables } from '../../../keeping/index.ts'
+import { textsOf } from '../../../keeping/texts.ts'
+import { type Kind, kindNames, tagOf } from '../../../register/records.ts'
+import { problem, sendProblem } from '../problem.ts'
+import { KeepPage, type KeepParts } from './keep-form.tsx'
+import { createLockOut } from './lock-out.ts'
+import { languageOf, type Query, send } from './page.ts'
+import { fitsPin, type PinHash } from './pin.ts'
+import type { KioskParts } from './routes.tsx'
+import { createSessions, type Session, sessionCookie } from './sessions.ts'
+import { SignInPage, type Trouble } from './sign-in.tsx'
+
+export interface WritingParts extends KioskParts {
+  /** Absent: nobody writes here. */
+  readonly pin: PinHash | undefined
+  readonly now: () => Date
+  /** Unguessable. */
+  readonly id: () => string
+}
+
+type Form = Readonly<Record<string, string>>
+
+const LONGEST_FORM = 16 * 1024
+const MOST_TAGS = 200
+
+/** Only a path of our own is gone on to. */
+const ownPath = (text: string | undefined): string => (text && /^\/(?![/\\])[^\s]{0,500}$/.test(text) ? text : '/')
+
+/** Sent by one of our own pages: what browsers tell of it is not otherwise. */
+const isOwn = (request: FastifyRequest): boolean => {
+  const { 'sec-fetch-site': site, origin } = request.headers
+  if (site !== undefined && site !== 'same-origin') return false
+  return origin === undefined || (URL.canParse(origin) && new URL(origin).host === request.host)
+}
+
+export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void => {
+  const { desk, shop, register, pin, now, id } = parts
+  const sessions = createSessions(() => now().getTime(), id)
+  const lockOut = createLockOut(() => now().getTime())
+  const hidden = { schema: { hide: true }, bodyLimit: LONGEST_FORM }
+  const isSecure = (request: FastifyRequest): boolean => request.protocol === 'https'
+
+  const signInPage = (request: FastifyRequest, reply: FastifyReply, then: string, trouble?: Trouble): FastifyReply => {
+    const here = `/sign-in?then=${encodeURIComponent(then)}`
+    const about = pin ? trouble : ({ kind: 'noPin' } as const)
+    return send(
+      reply,
+      <SignInPage language={languageOf(desk, request)} shop={shop} here={here} then={then} trouble={about} />,
+      'no-store',
+    )
+  }
+
+  /** The session that may write with this form; else the reply is made, and nothing is written. */
+  const writer = (request: FastifyRequest, reply: FastifyReply, form: Form): Session | undefined => {
+    const session = sessions.of(request.headers.cookie)
+    if (session && isOwn(request) && form['token'] === session.token) return session
+    signInPage(request, reply.code(403), ownPath(form['then']), { kind: 'stale' })
+    return undefined
+  }
+
+  const tagsFor = async (): Promise<KeepParts['tags']> => {
+    const [page, gauges] = await Promise.all([register.board(MOST_TAGS), register.gauges()])
+    return {
+      wrench: page.rows.map(({ folder }) => folder.tag),
+      gauge: gauges.map(({ body }) => body.tag),
+    }
+  }
+
+  const formPage = async (
+    request: FastifyRequest,
+    reply: FastifyReply,
+    told: Pick<KeepParts, 'kind' | 'values' | 'faults' | 'missing' | 'session' | 'formKey'>,
+  ): Promise<FastifyReply> => {
+    const wrench = told.values['wrench'] ?? (told.kind === 'wrench' ? told.values['tag'] : undefined)
+    const leave = wrench === undefined || wrench === '' ? '/board' : `/wrench/${encodeURIComponent(wrench)}`
+    const page = { language: languageOf(desk, request), shop, here: `/keep/${told.kind}` }
+    // A card names itself; everything else picks from what there is.
+    const { wrench: wrenches, gauge } = await tagsFor()
+    const tags = { ...(wrenches ? { wrench: wrenches } : {}), ...(gauge ? { gauge } : {}) }
+    return send(reply, <KeepPage {...page} parts={{ ...told, tags, leave }} />, 'no-store')
+  }
+
+  const answerKept = (
+    request: FastifyRequest,
+    reply: FastifyReply,
+    kind: Kind,
+    form: Form,
+    session: Session,
+    kept: Keeping,
+  ): FastifyReply | Promise<FastifyReply> => {
+    if (kept.kind === 'kept') {
+      const tag = kind === 'gauge' ? undefined : tagOf(kept.entry)
+      const where = tag === undefined ? '/board' : `/wrench/${encodeURIComponent(tag)}`
+      return reply.header('cache-control', 'no-store').redirect(`${where}?kept=${kept.entry.id}`, 303)
+    }
+    if (kept.kind === 'forbidden') return sendProblem(reply, problem('forbidden', 'A keeper writes this.'))
+    const say = sayerFor(languageOf(desk, request))
+    const { token: _, key = id(), ...values } = form
+    const told = { kind, values, faults: kept.faults.map(say.fault), missing: kept.missing, session, formKey: key }
+    return formPage(request, reply.code(422), told)
+  }
+
+  app.get('/sign-in', hidden, (request, reply) => {
+    const { then } = request.query as Query
+    return signInPage(request, reply, ownPath(typeof then === 'string' ? then : undefined))
+  })
+
+  app.post('/sign-in', hidden, async (request, reply) => {
+    const form = request.body as Form
+    const then = ownPath(form['then'])
+    if (!pin) return signInPage(request, reply.code(403), then)
+    if (!isOwn(request)) return signInPage(request, reply.code(403), then, { kind: 'stale' })
+    const wait = lockOut.waitOf(request.ip)
+    if (wait > 0) {
+      const seconds = Math.ceil(wait / 1000)
+      reply.header('retry-after', String(seconds))
+      return signInPage(request, reply.code(429), then, { kind: 'wait', seconds })
+    }
+    const typed = form['pin'] ?? ''
+    const fits = /^\d{1,12}$/.test(typed) ? await lockOut.few(() => fitsPin(pin, typed)) : false
+    if (fits === undefined) return signInPage(request, reply.code(429), then, { kind: 'busy' })
+    if (!fits) {
+      lockOut.failed(request.ip)
+      return signInPage(request, reply.code(403), then, { kind: 'wrongPin' })
+    }
+    lockOut.succeeded(request.ip)
+    return reply.header('set-cookie', sessionCookie(sessions.open(), isSecure(request))).redirect(then, 303)
+  })
+
+  app.post('/sign-out', hidden, (request, reply) => {
+    const session = sessions.of(request.headers.cookie)
+    if (session && isOwn(request)) sessions.close(session)
+    return reply.header('set-cookie', sessionCookie(undefined, isSecure(request))).redirect('/', 303)
+  })
+
+  app.get('/keep/:kind', hidden, async (request, reply) => {
+    const { kind } = request.params as { kind: string }
+    if (!isKind(kind)) return sendProblem(reply, problem('not-found', 'What can be kept stands on the board.'))
+    const session = sessions.of(request.headers.cookie)
+    if (!session) return reply.redirect(`/sign-in?then=${encodeURIComponent(ownPath(request.url))}`, 303)
+    const asked = textsIn(request.query as Query)
+    const replaced = asked['supersedes'] === undefined ? undefined : await register.entry(asked['supersedes'])
+    const known = replaced && replaced.kind === kind ? textsOf(replaced) : {}
+    const day = 'date' in keepables[kind].inputs ? { date: register.today().today } : {}
+    const values = { ...day, ...known, ...asked }
+    return formPage(request, reply, { kind, values, faults: [], missing: [], session, formKey: id() })
+  })
+
+  app.post('/keep/:kind', hidden, async (request, reply) => {
+    const { kind } = request.params as { kind: string }
+    if (!isKind(kind)) return sendProblem(reply, problem('not-found', 'What can be kept stands on the board.'))
+    const form = request.body as Form
+    const session = writer(request, reply, form)
+    if (!session) return reply
+    const { token: _, key, ...typed } = form
+    // Blank fields of a form say nothing; every other door refuses them.
+    const raw = Object.fromEntries(Object.entries(typed).filter(([, text]) => text.trim() !== ''))
+    const isKey = key !== undefined && /^[\x21-\x7e]{1,128}$/.test(key)
+    const kept = await register.keep(kind, raw, { role: 'keeper', door: 'kiosk', ...(isKey ? { key } : {}) })
+    return answerKept(request, reply, kind, form, session, kept)
+  })
+}
+
+const isKind = (text: string): text is Kind => (kindNames as readonly string[]).includes(text)
+
+const textsIn = (query: Query): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(query).filter((one): one is [string, string] => typeof one[1] === 'string' && one[0] !== 'lang'),
+  )
+
+/** Forms as browsers send them; a field that came twice is one too many, and the first counts. */
+export const readForms = (app: FastifyInstance): void => {
+  app.addContentTypeParser(
+    'application/x-www-form-urlencoded',
+    { parseAs: 'string', bodyLimit: LONGEST_FORM },
+    (_request: FastifyRequest, text: string | Buffer, done: (error: Error | null, body?: unknown) => void) => {
+      const form: Record<string, string> = Object.create(null)
+      for (const [name, value] of new URLSearchParams(text.toString())) form[name] ??= value
+      done(null, form)
+    },
+  )
+}
