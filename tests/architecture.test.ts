@@ -82,6 +82,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   tables: [],
   register: ['zod'],
   questions: ['zod'],
+  keeping: ['zod'],
   keeping: [],
   words: [],
   commands: [],

@@ -3,12 +3,14 @@
 
 import { asking } from './en-asking.ts'
 import { enKiosk } from './en-kiosk.ts'
+import { checking } from './en-checking.ts'
 import { matters } from './en-matters.ts'
 import { enRegister } from './en-register.ts'
 
 export const en = {
   register: enRegister,
   kiosk: enKiosk,
+  checking,
   say: {
     ...matters.say,
     ...asking.say,
@@ -912,6 +914,7 @@ export const en = {
   faults: {
     ...matters.faults,
     ...asking.faults,
+    ...checking.faults,
     'unit-missing': { allowed: '{kind}: {units}', hint: 'Say the unit: type {options}.' },
     'unit-unknown': { allowed: '{kind}: {units}', hint: 'That unit is not known here: type {options}.' },
     'adapters-unparted': {
