@@ -6,6 +6,7 @@ import { chatSettingsOf, loadSettings, type Settings } from './config.ts'
 import type { Chat } from './faces/chat/gateway.ts'
 import { open, writersOf } from './opening.ts'
 import { engineVersion } from './tables/version.ts'
+import { typedLines } from './typed-lines.ts'
 
 const line = (text: string): void => void process.stdout.write(`${text}\n`)
 const complain = (text: string): void => void process.stderr.write(`${text}\n`)
@@ -69,21 +70,18 @@ const register = async (settings: Settings): Promise<void> => {
 
 const ask = async (settings: Settings, argv: readonly string[]): Promise<void> => {
   const { runTerminal } = await import('./faces/terminal/terminal.ts')
-  const { desk, close } = open(settings)
-  process.exitCode = await runTerminal(argv, desk, { out: line, err: complain })
+  const { desk, shop, close } = open(settings)
+  const io = { out: line, err: complain, lines: typedLines(process.stdin) }
+  process.exitCode = await runTerminal(argv, desk, io, shop)
   await close()
 }
 
 const [verb = 'serve', ...argv] = process.argv.slice(2)
-const verbs: Readonly<Record<string, (settings: Settings) => Promise<void>>> = {
-  serve,
-  register,
-  ask: (settings) => ask(settings, argv),
-}
+const verbs: Readonly<Record<string, typeof ask>> = { serve, register, ask }
 try {
   const run = verbs[verb]
   if (!run) throw new Error(`there is no verb “${verb}”; there are: ${Object.keys(verbs).join(', ')}`)
-  await run(loadSettings(process.env))
+  await run(loadSettings(process.env), argv)
 } catch (error) {
   complain(`Armlength could not start: ${(error as Error).message}`)
   process.exitCode = 1

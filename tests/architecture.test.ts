@@ -82,7 +82,6 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   tables: [],
   register: ['zod'],
   questions: ['zod'],
-  keeping: ['zod'],
   keeping: [],
   words: [],
   commands: [],

@@ -1,6 +1,6 @@
 // A check document in sentences: the plan, what was read so far, what to know. Every door that shows lines shows these.
 
-import type { CheckDocument, CheckPoint } from '../keeping/check-document.ts'
+import type { CheckDocument, CheckPoint } from '../questions/check-document.ts'
 import type { Language } from '../words/index.ts'
 import { render } from '../words/render.ts'
 

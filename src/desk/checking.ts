@@ -7,8 +7,9 @@ import { fromSi, type Quantity, quantity } from '../core/quantity.ts'
 import { echoQuantity, writeQuantity } from '../core/quantity-text.ts'
 import { writeReadings } from '../core/readings-text.ts'
 import { units } from '../core/unit.ts'
-import type { CheckDocument } from '../keeping/check-document.ts'
+import { growingInputs } from '../keeping/check-inputs.ts'
 import { keepables } from '../keeping/index.ts'
+import type { CheckDocument } from '../questions/check-document.ts'
 import { type FoundSlip, type GrowingCheck, growCheck, type ReadPoint, withReading } from '../register/check-growing.ts'
 import { measured, quantityOf } from '../register/parts.ts'
 import { slipOf } from '../register/reading-slip.ts'
@@ -98,6 +99,13 @@ const inputsAgain = ({ texts, sure }: CheckAsked, read: readonly ReadPoint[]): R
     ...(sure.length > 0 ? { sure: writeReadings(sure) } : {}),
   }
 }
+
+/** What may be handed in of a check under way. */
+export const checkInputs = growingInputs.inputs
+
+/** Of what a check document hands out, what a check is kept from. */
+export const toKeep = (inputs: CheckDocument['inputs']): CheckDocument['inputs'] =>
+  Object.fromEntries(Object.entries(inputs).filter(([name]) => Object.hasOwn(keepables.check.inputs, name)))
 
 export const checkingOf = (shop: Shop): Checking => {
   const answer = async (raw: unknown, language: Language, planOnly: boolean): Promise<CheckDocument> => {

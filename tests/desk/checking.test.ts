@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, it } from 'vitest'
 import { type Checking, checkingOf } from '../../src/desk/checking.ts'
 import type { Shop } from '../../src/desk/shop.ts'
-import type { CheckDocument } from '../../src/keeping/check-document.ts'
+import type { CheckDocument } from '../../src/questions/check-document.ts'
 import { languages } from '../../src/words/index.ts'
 import { testShop } from '../support/doors.ts'
 

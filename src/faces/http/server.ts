@@ -11,11 +11,14 @@ import type { Desk } from '../../desk/desk.ts'
 import { engineVersion } from '../../tables/version.ts'
 import type { Pictures } from '../pictures.ts'
 import { askRoutes } from './api/ask.ts'
+import { checkRoutes } from './api/checks.ts'
 import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
 import { questionRoutes } from './api/questions.ts'
-import { type RegisterParts, registerRoutes } from './api/register.ts'
+import { registerRoutes } from './api/register.ts'
 import { registerFileRoutes } from './api/register-out.ts'
+import type { RegisterParts } from './api/register-parts.ts'
+import { registerWritingRoutes } from './api/register-writing.ts'
 import { readBody } from './body.ts'
 import { placeRoutes } from './kiosk/place-routes.tsx'
 import { kioskRoutes } from './kiosk/routes.tsx'
@@ -184,6 +187,8 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   figureRoutes(app, parts.desk, parts.pictures)
   healthRoutes(app, parts)
   registerRoutes(app, parts.desk, parts.register)
+  registerWritingRoutes(app, parts.desk, parts.register)
+  checkRoutes(app, parts.desk, parts.register)
   registerFileRoutes(app, parts.desk, parts.register)
   const { desk, shop, publicUrl } = parts
   const kiosk = { desk, shop, register: parts.register.shop, publicUrl }

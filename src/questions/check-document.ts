@@ -1,6 +1,6 @@
 // THE CHECK DOCUMENT: a check that is planned or under way, the same for every door. The types are derived from these schemas.
 import { z } from 'zod'
-import { faultSchema, missingSchema } from '../questions/answer.ts'
+import { faultSchema, missingSchema } from './answer.ts'
 
 const shown = z.object({ value: z.number(), unit: z.string(), text: z.string() })
 const span = z.object({ low: shown, high: shown })
@@ -54,3 +54,51 @@ export const checkDocumentSchema = z
 
 export type CheckDocument = z.infer<typeof checkDocumentSchema>
 export type CheckPoint = z.infer<typeof checkPointSchema>
+
+/** THE CHECK REPORT: a check that was kept, with how it was judged. */
+export const reportDocumentSchema = z
+  .object({
+    id: z.string(),
+    date: z.string().describe('ISO 8601'),
+    kept: z.string().describe('when it was recorded, an instant in UTC'),
+    headline: z.string(),
+    state: word,
+    way: word,
+    wrench: part.extend({
+      serial: z.string().optional(),
+      range: z.string(),
+      lever: z.string().optional(),
+      kind: z.string(),
+    }),
+    gauge: part
+      .extend({ serial: z.string().optional(), checked: z.string().optional(), tolerance: z.string().optional() })
+      .optional(),
+    uncertainty: z.string().optional().describe('of the reference, as its certificate states it'),
+    distance: z.string().optional(),
+    weight: word.optional().describe('whether the own weight of the wrench was counted'),
+    temperature: z.string().optional(),
+    remarks: z.string().optional(),
+    limit: z.object({ share: shown, of: z.enum(['reading', 'full-scale']), by: word, text: z.string() }),
+    rule: word,
+    points: z.array(
+      z.object({
+        setting: shown,
+        window: span,
+        readings: z.array(z.object({ read: shown, torque: shown, deviation: shown, verdict: word })),
+        mean: shown,
+        deviation: shown,
+        spread: shown,
+        allowed: shown,
+        uncertainty: shown.optional(),
+        verdict: word,
+      }),
+    ),
+    verdict: word,
+    notes: z.array(word),
+    companion: z.object({ id: z.string(), state: word, verdict: word }).optional(),
+    isLatest: z.boolean(),
+    standing: z.string(),
+  })
+  .meta({ id: 'CheckReport' })
+
+export type ReportDocument = z.infer<typeof reportDocumentSchema>
