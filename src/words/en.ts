@@ -2,8 +2,8 @@
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 
 import { asking } from './en-asking.ts'
-import { enKiosk } from './en-kiosk.ts'
 import { checking } from './en-checking.ts'
+import { enKiosk } from './en-kiosk.ts'
 import { matters } from './en-matters.ts'
 import { enRegister } from './en-register.ts'
 

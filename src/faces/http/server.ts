@@ -21,6 +21,7 @@ import type { RegisterParts } from './api/register-parts.ts'
 import { registerWritingRoutes } from './api/register-writing.ts'
 import { readBody } from './body.ts'
 import { placeRoutes } from './kiosk/place-routes.tsx'
+import { reportRoutes } from './kiosk/report-routes.tsx'
 import { kioskRoutes } from './kiosk/routes.tsx'
 import { problem, sendProblem } from './problem.ts'
 
@@ -194,6 +195,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   const kiosk = { desk, shop, register: parts.register.shop, publicUrl }
   kioskRoutes(app, kiosk)
   placeRoutes(app, kiosk)
+  reportRoutes(app, kiosk)
   app.get('/openapi.json', { schema: { hide: true } }, (_request, reply) => {
     reply
       .header('content-type', 'application/json; charset=utf-8')

@@ -48,7 +48,7 @@ const growth = (document: CheckDocument, setting: string, { words }: Language): 
     spread: spread.text,
     verdict: verdict.text,
   }
-  return `${render(words.checking.say.soFar, (place) => places[place as keyof typeof places])} ${document.headline}`
+  return `${render(words.checking.say.soFar, (place) => places[place as keyof typeof places])}. ${document.headline}`
 }
 
 const isYes = (line: string): boolean => /^y(?:es)?$/i.test(line.trim())
