@@ -1,10 +1,12 @@
 // The guided check behind every door: the plan, reading by reading with the verdict growing, what is asked back, and what is kept.
+import fc from 'fast-check'
 import { beforeEach, describe, expect, it } from 'vitest'
-import { type Checking, checkingOf } from '../../src/desk/checking.ts'
+import { type Checking, checkInputs, checkingOf } from '../../src/desk/checking.ts'
 import type { Shop } from '../../src/desk/shop.ts'
-import type { CheckDocument } from '../../src/questions/check-document.ts'
+import { type CheckDocument, checkDocumentSchema } from '../../src/questions/check-document.ts'
 import { languages } from '../../src/words/index.ts'
 import { testShop } from '../support/doors.ts'
+import { SEED } from '../support/random.ts'
 
 const who = { role: 'keeper', door: 'terminal' } as const
 const wrench = {
@@ -155,5 +157,34 @@ describe('reading by reading', () => {
   it('keeps nothing', async () => {
     await grow({ ...asked, points: '40 N·m: 100; 101 N' })
     expect((await shop.wrench('W-07'))?.row.folder.checks).toEqual([])
+  })
+})
+
+describe('whatever is handed in', () => {
+  const text = fc.oneof(
+    fc.string(),
+    fc.constantFrom('1e400 N', '0 N', '-1', '40 N·m: 1; 2 N', '40 N·m: 0.001 N | 1 N·m: 9 N', '100', 'W-07', 'S-1', ''),
+    fc.tuple(fc.double({ noNaN: true }), fc.constantFrom('N', 'kgf', 'N·m', 'mm', 'kg')).map(([n, u]) => `${n} ${u}`),
+  )
+  const value = fc.oneof(text, fc.array(text, { maxLength: 3 }), fc.constantFrom(null, 0, true, {}))
+  const raw = fc.dictionary(fc.constantFrom(...Object.keys(checkInputs), 'colour'), value)
+
+  it('is answered with a document, and never thrown at', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.oneof(
+          raw,
+          raw.map((more) => ({ ...asked, ...more })),
+          fc.anything(),
+        ),
+        async (any) => {
+          for (const document of [await plan(any), await grow(any)]) {
+            expect(checkDocumentSchema.parse(document)).toEqual(document)
+            if (document.status === 'refused') expect(document.faults).not.toEqual([])
+          }
+        },
+      ),
+      { seed: SEED, numRuns: 300 },
+    )
   })
 })

@@ -338,3 +338,26 @@ describe('checking', () => {
     expect(JSON.stringify(paths['/v1/wrenches/{tag}/checks'])).toContain('dry-run')
   })
 })
+
+describe('the page of a report', () => {
+  it('stands behind a link of the wrench, and shows what the API tells', async () => {
+    await start()
+    await post('/v1/wrenches', card, KEEPER)
+    const made = await post('/v1/wrenches/W-07/checks', { ...check, notes: '<b>five</b> pulls' }, MECHANIC)
+    const { id } = made.json<{ id: string }>()
+    expect((await http.inject('/wrench/W-07')).body).toContain(`href="/wrench/W-07/check/${id}"`)
+    const page = await http.inject(`/wrench/W-07/check/${id}`)
+    expect(page.statusCode).toBe(200)
+    expect(page.headers['cache-control']).toBe('no-store')
+    const report = (await http.inject(`/v1/wrenches/W-07/checks/${id}`)).json<{
+      points: Array<Record<'mean' | 'deviation' | 'spread', { text: string }>>
+    }>()
+    for (const { mean, deviation, spread } of report.points) {
+      for (const { text } of [mean, deviation, spread]) expect(page.body).toContain(`<td>${text}</td>`)
+    }
+    expect(page.body).toContain('not an accredited calibration')
+    expect(page.body).toContain('&lt;b>five&lt;/b> pulls')
+    expect((await http.inject('/wrench/W-07/check/e-99')).statusCode).toBe(404)
+    expect((await http.inject('/report.css')).headers['content-type']).toContain('text/css')
+  })
+})

@@ -131,6 +131,7 @@ export const CheckReportPage = (parts: PageParts & { report: ReportDocument }) =
     <Shell {...parts} title={title}>
       <link rel="stylesheet" href="/report.css" />
       <article class="report">
+        <p class="made-in">{parts.shop}</p>
         <h1>{title}</h1>
         <p class="ruling">
           {page.verdict}: {report.verdict.text}
@@ -139,16 +140,18 @@ export const CheckReportPage = (parts: PageParts & { report: ReportDocument }) =
         {!report.isLatest && <p>{page.later}</p>}
         {companion && (
           <p>
-            <a href={reportAddress(wrench.tag, companion.id)}>
+            <a class="key" href={reportAddress(wrench.tag, companion.id)}>
               {fill(page.companion, { state: companion.state.text, verdict: companion.verdict.text })}
             </a>
           </p>
         )}
         <Facts report={report} words={words} />
-        <div class="wide">
+        {/* A small screen scrolls the tables sideways, by keys as well. */}
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable without a pointer */}
+        <section class="wide" tabIndex={0} aria-label={page.read}>
           <Points report={report} words={words} />
           <Readings report={report} words={words} />
-        </div>
+        </section>
         {report.notes.length > 0 && <h2>{page.know}</h2>}
         <ul>
           {report.notes.map(({ code, text }) => (
@@ -179,10 +182,10 @@ export const ReportLinks = ({
   checks: ReadonlyArray<{ readonly id: string; readonly date: string; readonly state: 'as-found' | 'as-left' }>
   words: Words
 }) => (
-  <ul>
+  <ul class="keys">
     {checks.map(({ id, date, state }) => (
       <li key={id}>
-        <a href={reportAddress(tag, id)}>
+        <a class="key" href={reportAddress(tag, id)}>
           {fill(words.checking.page.link, { date, state: words.checking.states[state] })}
         </a>
       </li>
