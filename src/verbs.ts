@@ -4,6 +4,7 @@ import { topics } from '../commands/index.ts'
 import { chatSettingsOf, type Settings } from './config.ts'
 import { askPin } from './faces/terminal/ask-pin.ts'
 import { open } from './opening.ts'
+import { typedLines } from './typed-lines.ts'
 
 export interface Lines {
   readonly out: (text: string) => void
@@ -24,8 +25,8 @@ const register: Verb = async (settings, _argv, { out }) => {
 
 const ask: Verb = async (settings, argv, lines) => {
   const { runTerminal } = await import('./faces/terminal/terminal.ts')
-  const { desk, close } = open(settings)
-  const code = await runTerminal(argv, desk, lines)
+  const { desk, shop, close } = open(settings)
+  const code = await runTerminal(argv, desk, { ...lines, lines: typedLines(process.stdin) }, shop)
   await close()
   return code
 }

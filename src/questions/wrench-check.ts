@@ -2,6 +2,7 @@
 import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
 import type { Unit } from '../core/unit.ts'
 import { units } from '../core/unit.ts'
+import { checkSample } from '../mechanics/check-sample.ts'
 import {
   type CheckVerdict,
   type DecisionRule,
@@ -34,10 +35,6 @@ import {
 import { type Phrase, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 
-/** Readings that the standard asks for at a point. */
-const ENOUGH = 5
-/** The same for setting tools without a scale (classes C and F; from memory). */
-const ENOUGH_UNGRADUATED = 10
 /** A point this near to a share of the largest setting stands for it: marks do not always fall on it. */
 const NEAR = 0.1
 /** So far off no wrench is: another unit was read off it (lbf·ft for N·m is 26 or 36 %). */
@@ -74,7 +71,7 @@ interface Worst {
 }
 
 const enoughOf = ({ 'iso-type': type, 'iso-class': isoClass }: Asked): number =>
-  type === 'setting' && (isoClass === 'C' || isoClass === 'F') ? ENOUGH_UNGRADUATED : ENOUGH
+  checkSample(type ?? 'indicating', isoClass).readings
 
 const near = (setting: number, wanted: number): boolean => Math.abs(setting - wanted) <= wanted * NEAR
 

@@ -4,7 +4,7 @@
 // Source     A maker's tolerance wins; else ISO 6789-1:2017 by kind and class, ISO 6789:2003 by the largest torque (from memory).
 // Example    4 % of 250 lbf·ft is 33 % at 30 lbf·ft.
 import { limitOf } from '../mechanics/check-verdict.ts'
-import { standardLimit } from '../mechanics/deviation.ts'
+import { referenceWindow, standardLimit } from '../mechanics/deviation.ts'
 import type { WrenchCard } from './records.ts'
 
 export interface CardLimit {
@@ -29,3 +29,11 @@ export const limitOfCard = (card: WrenchCard): CardLimit => {
 /** The limit [fraction] at a torque [N·m]. */
 export const limitAt = ({ share, of, most }: CardLimit, torque: number): number =>
   of === 'reading' ? share : (share * most) / torque
+
+/** The references [N·m] within the limit at a setting [N·m]. */
+export const windowAt = (limit: CardLimit, setting: number): { readonly low: number; readonly high: number } => {
+  if (limit.of === 'reading') return referenceWindow(setting, limit.share)
+  // Of the full scale the allowed difference is the same at every torque: X_a − X_r = ± l · most.
+  const away = limit.share * limit.most
+  return { low: Math.max(setting - away, 0), high: setting + away }
+}

@@ -8,13 +8,16 @@
 // Example    50 lbf at 12 in: 50 lbf·ft. A scale of ±2 % at 12 in ± 1/8 in: U = 2.1 %.
 import { units } from '../core/unit.ts'
 import { lengthHalfWidth } from '../mechanics/measured-by-hand.ts'
-import { torqueOfPull, weightTorque } from '../mechanics/scale-pull.ts'
+import { forceFor, torqueOfPull, weightTorque } from '../mechanics/scale-pull.ts'
 import { band95, type Contribution } from '../mechanics/uncertainty.ts'
 import type { Measured } from './parts.ts'
 import type { Check, GaugeCard } from './records.ts'
 
+/** What of a check says how its readings become torques. */
+export type CheckSetup = Pick<Check, 'distance' | 'own-weight' | 'gauge-uncertainty'>
+
 /** The wrench's own weight [N·m]: 0 where it hangs or lies so that it does not count, undefined where nobody said. */
-export const ownWeightOf = (check: Check): number | undefined => {
+export const ownWeightOf = (check: CheckSetup): number | undefined => {
   if (!check.distance) return 0
   const own = check['own-weight']
   if (own?.lie === 'upright') return 0
@@ -23,10 +26,14 @@ export const ownWeightOf = (check: Check): number | undefined => {
 }
 
 /** The torque [N·m] that a reading stands for. */
-export const torqueOfReading = (check: Check, reading: Measured): number =>
+export const torqueOfReading = (check: CheckSetup, reading: Measured): number =>
   check.distance
     ? torqueOfPull({ F: reading.value, D: check.distance.value, psi: 0 }, ownWeightOf(check) ?? 0)
     : reading.value
+
+/** What the reference shows [N or N·m] where the torque [N·m] is this: `torqueOfReading` the other way round. */
+export const readingOfTorque = (check: CheckSetup, torque: number): number =>
+  check.distance ? forceFor(torque - (ownWeightOf(check) ?? 0), check.distance.value) : torque
 
 const gaugeShare = (gauge: GaugeCard, reading: Measured): number | undefined => {
   if (!gauge.tolerance) return undefined
@@ -36,7 +43,11 @@ const gaugeShare = (gauge: GaugeCard, reading: Measured): number | undefined => 
 }
 
 /** U [fraction of the torque] of a reading; undefined where nothing is known of the gauge. */
-export const doubtOfReading = (check: Check, gauge: GaugeCard | undefined, reading: Measured): number | undefined => {
+export const doubtOfReading = (
+  check: CheckSetup,
+  gauge: GaugeCard | undefined,
+  reading: Measured,
+): number | undefined => {
   const stated = check['gauge-uncertainty']
   if (stated) return stated.value / 100
   const share = gauge ? gaugeShare(gauge, reading) : undefined

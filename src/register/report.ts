@@ -1,8 +1,7 @@
 // The data of a check report: the check as it was entered, how it was judged and by what, and what follows. No sentences.
 // It is the shop's own check, not an accredited calibration; the words say so.
-import { referenceWindow } from '../mechanics/deviation.ts'
 import { type Book, gaugeOf, type Kept, type WrenchFolder, wrenchOf } from './book.ts'
-import { limitAt } from './limit.ts'
+import { windowAt } from './limit.ts'
 import type { GaugeCard, WrenchCard } from './records.ts'
 import { statusOf, type Today, type WrenchStatus } from './status.ts'
 import { type JudgedCheck, judge } from './verdict.ts'
@@ -20,15 +19,6 @@ export interface CheckReport {
   readonly status: WrenchStatus
   /** Whether a later check has taken this one's place as the last. */
   readonly isLatest: boolean
-}
-
-const windowAt = (setting: number, { limit }: JudgedCheck): { setting: number; low: number; high: number } => {
-  // Of the full scale the allowed difference is the same at every torque: X_a − X_r = ± l · most.
-  if (limit.of === 'full-scale') {
-    const away = limit.share * limit.most
-    return { setting, low: Math.max(setting - away, 0), high: setting + away }
-  }
-  return { setting, ...referenceWindow(setting, limitAt(limit, setting)) }
 }
 
 const companionOf = (book: Book, folder: WrenchFolder, { entry }: Kept<'check'>): CheckReport['companion'] => {
@@ -55,7 +45,7 @@ export const checkReport = (book: Book, tag: string, id: string, now: Today): Ch
     wrench,
     ...(gauge ? { gauge } : {}),
     judged,
-    windows: judged.points.map(({ setting }) => windowAt(setting, judged)),
+    windows: judged.points.map(({ setting }) => ({ setting, ...windowAt(judged.limit, setting) })),
     ...(companion ? { companion } : {}),
     status,
     isLatest: status.lastCheck?.kept.entry.id === id,

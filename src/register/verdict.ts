@@ -8,6 +8,7 @@ import { mean } from '../mechanics/scale-pull.ts'
 import { type CardLimit, limitAt, limitOfCard } from './limit.ts'
 import type { Check, GaugeCard, WrenchCard } from './records.ts'
 import { doubtOfReading, ownWeightOf, torqueOfReading } from './reference.ts'
+import { sampleOfCard } from './sample.ts'
 
 /** What stands beside a verdict, in the order in which it is told. */
 export const checkNotes = [
@@ -58,10 +59,6 @@ export interface JudgedCheck {
   readonly notes: readonly CheckNote[]
 }
 
-/** Readings that the standard asks for at a point. */
-const ENOUGH_READINGS = 5
-/** Points that the standard asks for. */
-const ENOUGH_POINTS = 3
 /** So far off no wrench is: another unit was read off it (lbf·ft for N·m is 26 or 36 %). */
 const ANOTHER_UNIT = 0.25
 /** The temperatures [°C] between which the standard has a wrench checked (ISO 6789, from memory). */
@@ -122,6 +119,7 @@ const notesOf = (
   )
   const temperature = check.conditions?.['temperature-c']
   const { distance, date } = check
+  const sample = sampleOfCard(card)
   const applies: Readonly<Record<CheckNote, boolean>> = {
     'unit-on-wrench': readings.some((reading) => Math.abs(reading.deviation) >= ANOTHER_UNIT),
     'beyond-most': points.some(({ setting }) => setting > limit.most * SLACK),
@@ -137,8 +135,8 @@ const notesOf = (
       Math.abs(distance.value / card.lever.value - 1) > LEVER_SLACK,
     'temperature-outside':
       temperature !== undefined && (temperature < TEMPERATURES.low || temperature > TEMPERATURES.high),
-    'few-points': points.length < ENOUGH_POINTS,
-    'few-readings': points.some((point) => point.readings.length < ENOUGH_READINGS),
+    'few-points': points.length < sample.shares.length,
+    'few-readings': points.some((point) => point.readings.length < sample.readings),
     'limit-by-most': limit.by === 'most',
   }
   return checkNotes.filter((note) => applies[note])

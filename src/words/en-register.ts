@@ -72,6 +72,8 @@ export const enRegister = {
     what: { ask: 'what happened', measure: 'Dropped, overloaded, left wound up, repaired, and so on.' },
     count: { ask: 'how many uses', measure: 'A whole number.' },
     since: { ask: 'since when they were counted', measure: 'Since the check, or since the last count.' },
+    reading: { ask: 'the next reading', measure: 'What the gauge shows, with its unit: 265 N.' },
+    sure: { ask: 'readings that stand as they are typed', measure: 'Where one looks like a slip and is none: 30.6 N.' },
     supersedes: { ask: 'the id of the entry that this one corrects', measure: 'It stands with the entry.' },
     why: { ask: 'why it is corrected', measure: 'A few words.' },
   },

@@ -2,6 +2,7 @@
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 
 import { asking } from './en-asking.ts'
+import { checking } from './en-checking.ts'
 import { enKeep } from './en-keep.ts'
 import { enKiosk } from './en-kiosk.ts'
 import { matters } from './en-matters.ts'
@@ -11,6 +12,7 @@ export const en = {
   register: enRegister,
   kiosk: enKiosk,
   keep: enKeep,
+  checking,
   say: {
     ...matters.say,
     ...asking.say,
@@ -940,6 +942,7 @@ export const en = {
   faults: {
     ...matters.faults,
     ...asking.faults,
+    ...checking.faults,
     'unit-missing': { allowed: '{kind}: {units}', hint: 'Say the unit: type {options}.' },
     'unit-unknown': { allowed: '{kind}: {units}', hint: 'That unit is not known here: type {options}.' },
     'adapters-unparted': {

@@ -12,6 +12,8 @@ export const problems = {
   forbidden: { status: 403, title: 'This may not be written' },
   'not-kept': { status: 422, title: 'This cannot be kept as it stands' },
   'no-such-wrench': { status: 404, title: 'No wrench of this tag is in the register' },
+  'no-such-check': { status: 404, title: 'No check of this id stands at this wrench' },
+  'check-refused': { status: 422, title: 'This check cannot be judged as it stands' },
   'register-away': { status: 503, title: 'The register cannot be reached; questions without a wrench are answered' },
   'no-figure': { status: 404, title: 'There is no figure for this' },
   'not-answered': { status: 422, title: 'Something is missing, so there is nothing to draw' },

@@ -11,13 +11,17 @@ import type { Desk } from '../../desk/desk.ts'
 import { engineVersion } from '../../tables/version.ts'
 import type { Pictures } from '../pictures.ts'
 import { askRoutes } from './api/ask.ts'
+import { checkRoutes } from './api/checks.ts'
 import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
 import { questionRoutes } from './api/questions.ts'
-import { type RegisterParts, registerRoutes } from './api/register.ts'
+import { registerRoutes } from './api/register.ts'
 import { registerFileRoutes } from './api/register-out.ts'
+import type { RegisterParts } from './api/register-parts.ts'
+import { registerWritingRoutes } from './api/register-writing.ts'
 import { readBody } from './body.ts'
 import { placeRoutes } from './kiosk/place-routes.tsx'
+import { reportRoutes } from './kiosk/report-routes.tsx'
 import { kioskRoutes } from './kiosk/routes.tsx'
 import { readForms, writingRoutes } from './kiosk/writing.tsx'
 import { problem, sendProblem } from './problem.ts'
@@ -185,6 +189,8 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   figureRoutes(app, parts.desk, parts.pictures)
   healthRoutes(app, parts)
   registerRoutes(app, parts.desk, parts.register)
+  registerWritingRoutes(app, parts.desk, parts.register)
+  checkRoutes(app, parts.desk, parts.register)
   registerFileRoutes(app, parts.desk, parts.register)
   const { desk, shop, publicUrl } = parts
   const kiosk = { desk, shop, register: parts.register.shop, publicUrl }
@@ -195,6 +201,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
     readForms(scope)
     writingRoutes(scope, { ...kiosk, now, pin: writing?.pin, id: writing?.id ?? (() => '') })
   })
+  reportRoutes(app, kiosk)
   app.get('/openapi.json', { schema: { hide: true } }, (_request, reply) => {
     reply
       .header('content-type', 'application/json; charset=utf-8')

@@ -2,15 +2,21 @@
 
 import { topics } from '../../../commands/index.ts'
 import { offersOf } from '../../../commands/topic.ts'
+import { checkInputs } from '../../desk/checking.ts'
 import { askKnowing, type Desk } from '../../desk/desk.ts'
+import type { Shop } from '../../desk/shop.ts'
 import type { Answer } from '../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questions } from '../../questions/index.ts'
+import type { Inputs } from '../../questions/question.ts'
 import { languageFor, type Words } from '../../words/index.ts'
 import { headlineOf, sectionsOf } from '../wording.ts'
+import { runCheck } from './check.ts'
 
 export interface TerminalIo {
   readonly out: (line: string) => void
   readonly err: (line: string) => void
+  /** What somebody types or pipes in, line by line; absent where nobody can. */
+  readonly lines?: AsyncIterable<string> | undefined
 }
 
 /** 1 (an outage or a bug) is the process's to give. */
@@ -23,20 +29,30 @@ const usage = (words: Words): string[] => [
   '  npm run ask -- "75 lb-ft, 18 in wrench, 3 in crowfoot straight, what do I set?"',
   '  npm run ask -- adapter-setting --help    the inputs of a question',
   '  --json                                   the answer document',
+  '  npm run ask -- check wrench=W-07 gauge=S-1 distance="400 mm"    a check of a wrench, reading by reading',
   '',
   ...topics.flatMap((topic) => offersOf(topic).map((name) => `  ${name.padEnd(17)} ${words.questions[name]}`)),
 ]
 
-const inputsOf = (name: QuestionName, words: Words, system: 'metric' | 'inch'): string[] => {
-  const question = questions[name]
-  const lines = Object.entries(question.inputs).map(([input, spec]) => {
-    const { ask } = words.inputs[input as keyof Words['inputs']]
-    const needed = spec.needed || question.oneOf.some(([first]) => first === input) ? '*' : ' '
+type Asks = Readonly<Record<string, { readonly ask: string } | undefined>>
+
+const listedInputs = (
+  inputs: Inputs,
+  asks: Asks,
+  system: 'metric' | 'inch',
+  isNeeded: (input: string) => boolean,
+): string[] =>
+  Object.entries(inputs).map(([input, spec]) => {
     const offered = spec.choices ?? spec.suggestions
     const choices = offered ? ` (${offered.join(' | ')})` : ''
-    return `  ${needed} ${`${input}="${spec.example[system]}"`.padEnd(34)} ${ask}${choices}`
+    const sample = `${input}="${spec.example[system]}"`.padEnd(34)
+    return `  ${spec.needed || isNeeded(input) ? '*' : ' '} ${sample} ${asks[input]?.ask ?? ''}${choices}`
   })
-  return [`${name}: ${words.questions[name]}`, ...lines]
+
+const inputsOf = (name: QuestionName, words: Words, system: 'metric' | 'inch'): string[] => {
+  const question = questions[name]
+  const isFirst = (input: string): boolean => question.oneOf.some(([first]) => first === input)
+  return [`${name}: ${words.questions[name]}`, ...listedInputs(question.inputs, words.inputs, system, isFirst)]
 }
 
 const layOut = (answer: Answer, words: Words): string[] => {
@@ -89,14 +105,33 @@ const tellText = (argv: readonly string[], desk: Desk, io: TerminalIo, words: Wo
   return tell(desk.askText(text, { door: 'terminal' }), argv.includes('--json'), io, words)
 }
 
-/** Answers one question; returns 0 answered, 2 refused, 3 incomplete, 64 usage. */
-export const runTerminal = async (argv: readonly string[], desk: Desk, io: TerminalIo): Promise<number> => {
+const check = (argv: readonly string[], desk: Desk, io: TerminalIo, shop: Shop): Promise<number> => {
+  const { raw, stray, json, help } = parseArguments(argv)
+  const language = languageFor(undefined, desk.locale)
+  if (help || stray.length > 0) {
+    const print = help ? io.out : io.err
+    if (!help) io.err(`Not an input: ${stray.join(' ')}. Write input="value".`)
+    const listed = listedInputs(checkInputs, language.words.register.inputs, desk.system, () => false)
+    for (const line of listed) print(line)
+    return Promise.resolve(help ? exitCodes.answered : exitCodes.usage)
+  }
+  return runCheck(raw, { shop, language, io, json })
+}
+
+/** Answers one question, or goes through the check of a wrench where there is a register; returns one of `exitCodes`. */
+export const runTerminal = async (
+  argv: readonly string[],
+  desk: Desk,
+  io: TerminalIo,
+  shop?: Shop,
+): Promise<number> => {
   const { words } = languageFor(undefined, desk.locale)
   const [name, ...rest] = argv
   if (name === undefined || name === '--help') {
     for (const line of usage(words)) (name === undefined ? io.err : io.out)(line)
     return name === undefined ? exitCodes.usage : 0
   }
+  if (name === 'check' && shop) return check(rest, desk, io, shop)
   if (!isQuestionName(name)) return tellText(argv, desk, io, words)
   const { raw, stray, json, help } = parseArguments(rest)
   if (help) {

@@ -80,6 +80,8 @@ describe('the OpenAPI document', () => {
           '/ask/:question',
           '/board',
           '/wrench/:tag',
+          '/wrench/:tag/check/:id',
+          '/report.css',
           '/kiosk.css',
           '/ask/:question/live',
           '/script/:name',

@@ -258,3 +258,118 @@ describe('keys', () => {
       expect(roleOf(keys, wrong), wrong).toBeUndefined()
   })
 })
+
+describe('checking', () => {
+  const scale = {
+    tag: 'S-1',
+    name: 'Luggage scale',
+    'gauge-type': 'luggage-scale',
+    'most-force': '600 N',
+    tolerance: '0.5 %',
+    checked: '2026-01-05',
+  }
+  const setUp = async (): Promise<void> => {
+    await start()
+    await post('/v1/wrenches', { ...card, least: '40 N·m', mark: '1 N·m' }, KEEPER)
+    await post('/v1/gauges', scale, KEEPER)
+  }
+
+  it('gives the plan by wrench, gauge and distance', async () => {
+    await setUp()
+    const plan = await http.inject('/v1/wrenches/w-07/check-plan?gauge=S-1&distance=400%20mm&lie=upright')
+    expect(plan.statusCode).toBe(200)
+    expect(plan.headers['cache-control']).toBe('no-store')
+    expect(plan.json()).toMatchObject({
+      status: 'planned',
+      prePulls: 5,
+      points: [
+        { setting: { text: '40 N·m' }, shows: { low: { text: '96.2 N' }, high: { text: '104.1 N' } } },
+        { setting: { text: '120 N·m' } },
+        { setting: { text: '200 N·m' } },
+      ],
+    })
+    expect((await http.inject('/v1/wrenches/W-07/check-plan?gauge=S-1')).json()).toMatchObject({
+      status: 'incomplete',
+      missing: [{ input: 'distance' }],
+    })
+    const wrong = await http.inject('/v1/wrenches/W-07/check-plan?gauge=S-1&distance=400')
+    expect(wrong.statusCode).toBe(422)
+    expect(wrong.json()).toMatchObject({
+      type: 'urn:armlength:problem:check-refused',
+      faults: [{ code: 'unit-missing', input: 'distance' }],
+    })
+    expect((await http.inject('/v1/wrenches/W-99/check-plan?way=tester')).statusCode).toBe(404)
+  })
+
+  it('judges what is sent with dry-run, asks back a slip, needs no key and keeps nothing', async () => {
+    await setUp()
+    const body = { gauge: 'S-1', distance: '400 mm', lie: 'upright' }
+    const dry = (more: object) => post('/v1/wrenches/W-07/checks?dry-run', { ...body, ...more })
+    const one = await dry({ reading: '101 N' })
+    expect(one.statusCode).toBe(200)
+    expect(one.json()).toMatchObject({ status: 'asking', taken: 1, open: 14, verdict: { code: 'pass' } })
+    const two = await dry({ points: one.json<{ inputs: { points: string } }>().inputs.points, reading: '104.3' })
+    expect(two.json()).toMatchObject({ taken: 2, verdict: { code: 'fail-in-doubt' } })
+    const slip = await dry({ reading: '1010 N' })
+    expect(slip.statusCode).toBe(422)
+    expect(slip.json()).toMatchObject({ faults: [{ input: 'reading', code: 'out-of-range' }], check: { taken: 0 } })
+    expect((await http.inject('/v1/wrenches/W-07')).json()).toMatchObject({ checks: [] })
+  })
+
+  it('gives the report of a check that was kept, where the wrench says it is', async () => {
+    await setUp()
+    await post('/v1/wrenches/W-07/checks', { ...check, temperature: '21 °C', notes: 'five pulls' }, MECHANIC)
+    const { checks } = (await http.inject('/v1/wrenches/W-07')).json<{ checks: Array<{ href: string }> }>()
+    const report = await http.inject(checks[0]?.href as string)
+    expect(report.statusCode).toBe(200)
+    expect(report.json()).toMatchObject({
+      date: '2026-05-01',
+      state: { code: 'as-found' },
+      temperature: '21 °C',
+      remarks: 'five pulls',
+      verdict: { code: 'pass' },
+      rule: { code: 'guarded' },
+      isLatest: true,
+      points: [
+        {
+          setting: { text: '100 N·m' },
+          window: { low: { text: '96.2 N·m' }, high: { text: '104.1 N·m' } },
+          readings: [{ read: { text: '100 N·m' } }, { read: { text: '101 N·m' } }, {}, {}, {}],
+        },
+      ],
+    })
+    expect((await http.inject('/v1/wrenches/W-07/checks/e-99')).statusCode).toBe(404)
+    expect((await http.inject('/v1/wrenches/W-99/checks/e-99')).statusCode).toBe(404)
+  })
+
+  it('stands in OpenAPI', async () => {
+    await start()
+    const { paths } = (await http.inject('/openapi.json')).json<{ paths: Record<string, Record<string, unknown>> }>()
+    expect(paths).toHaveProperty(['/v1/wrenches/{tag}/check-plan', 'get'])
+    expect(paths).toHaveProperty(['/v1/wrenches/{tag}/checks/{id}', 'get'])
+    expect(JSON.stringify(paths['/v1/wrenches/{tag}/checks'])).toContain('dry-run')
+  })
+})
+
+describe('the page of a report', () => {
+  it('stands behind a link of the wrench, and shows what the API tells', async () => {
+    await start()
+    await post('/v1/wrenches', card, KEEPER)
+    const made = await post('/v1/wrenches/W-07/checks', { ...check, notes: '<b>five</b> pulls' }, MECHANIC)
+    const { id } = made.json<{ id: string }>()
+    expect((await http.inject('/wrench/W-07')).body).toContain(`href="/wrench/W-07/check/${id}"`)
+    const page = await http.inject(`/wrench/W-07/check/${id}`)
+    expect(page.statusCode).toBe(200)
+    expect(page.headers['cache-control']).toBe('no-store')
+    const report = (await http.inject(`/v1/wrenches/W-07/checks/${id}`)).json<{
+      points: Array<Record<'mean' | 'deviation' | 'spread', { text: string }>>
+    }>()
+    for (const { mean, deviation, spread } of report.points) {
+      for (const { text } of [mean, deviation, spread]) expect(page.body).toContain(`<td>${text}</td>`)
+    }
+    expect(page.body).toContain('not an accredited calibration')
+    expect(page.body).toContain('&lt;b>five&lt;/b> pulls')
+    expect((await http.inject('/wrench/W-07/check/e-99')).statusCode).toBe(404)
+    expect((await http.inject('/report.css')).headers['content-type']).toContain('text/css')
+  })
+})

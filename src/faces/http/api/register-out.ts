@@ -5,7 +5,7 @@ import type { Desk } from '../../../desk/desk.ts'
 import type { Shop } from '../../../desk/shop.ts'
 import { languageFor } from '../../../words/index.ts'
 import { calendarOf } from '../calendar.ts'
-import type { RegisterParts } from './register.ts'
+import type { RegisterParts } from './register-parts.ts'
 
 const CHUNK = 500
 

@@ -10,6 +10,7 @@ import { type Book, gaugeOf } from '../../../register/book.ts'
 import type { FleetRow } from '../../../register/fleet.ts'
 import type { Status } from '../../../register/status-rules.ts'
 import { judge } from '../../../register/verdict.ts'
+import { ReportLinks } from './check-report.tsx'
 import { type PageParts, Shell } from './shell.tsx'
 
 // A shape for each status, said in words beside it.
@@ -106,6 +107,9 @@ const Checks = ({ found: { book, row }, language }: { found: Found; language: Pa
   )
 }
 
+const checksOf = ({ checks }: FleetRow['folder']) =>
+  checks.map(({ entry: { id, body } }) => ({ id, date: body.date, state: body.state }))
+
 export const WrenchPage = (parts: PageParts & { found: NonNullable<Awaited<ReturnType<Shop['wrench']>>> }) => {
   const { register } = parts.language.words
   const { folder } = parts.found.row
@@ -131,6 +135,7 @@ export const WrenchPage = (parts: PageParts & { found: NonNullable<Awaited<Retur
       ) : (
         <Checks found={parts.found} language={parts.language} />
       )}
+      <ReportLinks tag={tag} checks={checksOf(folder)} words={parts.language.words} />
       <p class="about">{parts.language.words.cautions['not-accredited']}</p>
       {folder.events.length > 0 && <h2>{register.happened}</h2>}
       <ul>

@@ -1,0 +1,39 @@
+// What the routes of the register have in common: who may write, how an answer leaves.
+import type { FastifyReply, FastifyRequest } from 'fastify'
+import { z } from 'zod'
+import type { Desk } from '../../../desk/desk.ts'
+import { type Sayer, sayerFor } from '../../../desk/say.ts'
+import type { Shop } from '../../../desk/shop.ts'
+import type { Inputs } from '../../../questions/question.ts'
+import { type Language, languageFor } from '../../../words/index.ts'
+import type { PinHash } from '../kiosk/pin.ts'
+import type { WriterKey } from '../writers.ts'
+
+export interface RegisterParts {
+  readonly shop: Shop
+  readonly keys: readonly WriterKey[]
+  readonly now: () => Date
+  /** Who may write at the kiosk, and unguessable ids for that; absent: nobody. */
+  readonly writing?: { readonly pin: PinHash | undefined; readonly id: () => string } | undefined
+}
+
+export const languageOf = (desk: Desk, request: FastifyRequest): Language =>
+  languageFor(request.headers['accept-language'], desk.locale)
+export const sayerOf = (desk: Desk, request: FastifyRequest): Sayer => sayerFor(languageOf(desk, request))
+
+export const asItIs = () => (body: unknown) => JSON.stringify(body)
+export const untouched = () => (data: unknown) => ({ value: data })
+/** The register changes: nothing of it is kept by whoever stands between. */
+export const fresh = (reply: FastifyReply): FastifyReply => reply.header('cache-control', 'no-store')
+
+/** The texts that an input list takes, for OpenAPI; nothing is coerced or refused by it. */
+export const textsSchema = (inputs: Inputs, without: readonly string[] = []) =>
+  z.object(
+    Object.fromEntries(
+      Object.entries(inputs).flatMap(([name, { most, example, choices }]) => {
+        if (without.includes(name)) return []
+        const text = z.string().meta({ example: example.metric, ...(choices ? { examples: [...choices] } : {}) })
+        return [[name, (most > 1 ? z.union([text, z.array(text)]) : text).optional()]]
+      }),
+    ),
+  )

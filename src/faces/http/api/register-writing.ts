@@ -1,0 +1,96 @@
+// What may be written over HTTP by those who have a key: cards, checks, events, counts, withdrawals.
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import { z } from 'zod'
+import type { Desk } from '../../../desk/desk.ts'
+import type { Keeping } from '../../../desk/shop.ts'
+import { keepables } from '../../../keeping/index.ts'
+import { entrySchema, type Kind } from '../../../register/records.ts'
+import { problem, sendProblem } from '../problem.ts'
+import { roleOf } from '../writers.ts'
+import { growing, judgeOnly } from './checks.ts'
+import { asItIs, fresh, type RegisterParts, sayerOf, textsSchema, untouched } from './register-parts.ts'
+
+export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: RegisterParts): void => {
+  const { shop, keys } = parts
+  const dryRun = (query: unknown): boolean => Object.hasOwn(query as object, 'dry-run')
+  const tags = ['register']
+
+  const answerKept = (request: FastifyRequest, reply: FastifyReply, kept: Keeping): FastifyReply => {
+    if (kept.kind === 'forbidden') return sendProblem(reply, problem('forbidden', 'This key may not write this.'))
+    if (kept.kind === 'kept') return fresh(reply.code(kept.again ? 200 : 201)).send(kept.entry)
+    const say = sayerOf(desk, request)
+    const words = say.words.register.inputs
+    const missing = kept.missing.map((input) => ({ input, ...words[input as keyof typeof words] }))
+    return sendProblem(reply, {
+      ...problem('not-kept', 'Nothing was written. Mend what is listed and send it again.'),
+      faults: kept.faults.map(say.fault),
+      missing,
+    })
+  }
+
+  const write = async (
+    kind: Kind,
+    raw: unknown,
+    request: FastifyRequest,
+    reply: FastifyReply,
+  ): Promise<FastifyReply> => {
+    if (keys.length === 0) {
+      return sendProblem(reply, problem('forbidden', 'Nobody may write over HTTP here: API_KEYS_FILE is not set.'))
+    }
+    const role = roleOf(keys, request.headers.authorization)
+    if (role === undefined) {
+      reply.header('www-authenticate', 'Bearer')
+      return sendProblem(reply, problem('no-key', 'Send a key of this shop: Authorization: Bearer …'))
+    }
+    const key = request.headers['idempotency-key']
+    const who = { role, door: 'http' as const, ...(typeof key === 'string' ? { key } : {}) }
+    if (typeof key === 'string' && !/^[\x21-\x7e]{1,128}$/.test(key)) {
+      return sendProblem(reply, problem('not-readable', 'An Idempotency-Key has 1 to 128 visible characters.'))
+    }
+    return answerKept(request, reply, await shop.keep(kind, raw, who))
+  }
+
+  const written = (kind: Kind, summary: string, without: readonly string[] = []) => ({
+    schema: { tags, summary, body: textsSchema(keepables[kind].inputs, without), response: { 201: entrySchema } },
+    validatorCompiler: untouched,
+    serializerCompiler: asItIs,
+  })
+
+  app.post(
+    '/v1/wrenches',
+    written('wrench', 'Adds a wrench, or replaces its card (supersedes, why)'),
+    (request, reply) => write('wrench', request.body, request, reply as FastifyReply),
+  )
+  for (const [word, kind, summary] of [
+    ['checks', 'check', 'Adds a check of this wrench; with dry-run judges it as far as it goes, and keeps nothing'],
+    ['events', 'event', 'Adds what happened to this wrench'],
+    ['uses', 'uses', 'Adds a count of uses'],
+  ] as const) {
+    app.post(
+      `/v1/wrenches/:tag/${word}`,
+      {
+        ...written(kind, summary, ['wrench']),
+        schema: {
+          ...written(kind, summary, ['wrench']).schema,
+          params: z.object({ tag: z.string() }),
+          ...(kind === 'check' ? growing : {}),
+        },
+      },
+      (request, reply) => {
+        const { tag } = request.params as { tag: string }
+        const body = request.body
+        const named = typeof body === 'object' && body !== null && !Array.isArray(body) && !('wrench' in body)
+        const whole = named ? { ...body, wrench: tag } : body
+        if (kind === 'check' && dryRun(request.query))
+          return judgeOnly(desk, shop, whole, request, reply as FastifyReply)
+        return write(kind, whole, request, reply as FastifyReply)
+      },
+    )
+  }
+  app.post('/v1/gauges', written('gauge', 'Adds a gauge, or replaces its card'), (request, reply) =>
+    write('gauge', request.body, request, reply as FastifyReply),
+  )
+  app.post('/v1/withdrawals', written('withdrawal', 'Takes an entry back, and says why'), (request, reply) =>
+    write('withdrawal', request.body, request, reply as FastifyReply),
+  )
+}
