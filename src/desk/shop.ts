@@ -11,6 +11,7 @@ import { isSameDraft } from '../register/same-draft.ts'
 import { statusOf, type Today } from '../register/status.ts'
 import type { RegisterStore } from '../store/lazy.ts'
 import type { Card, CardPage, Filed } from '../store/store.ts'
+import { createFleetIndex, type FleetIndex } from './fleet-index.ts'
 import { readQuestion } from './read.ts'
 
 export interface ShopParts {
@@ -51,6 +52,8 @@ export interface Shop {
   readonly board: (limit: number, after?: string) => Promise<BoardPage>
   /** The wrenches that have a day on which they are due, the earliest first; retired ones left out. */
   readonly due: () => Promise<readonly DueWrench[]>
+  /** What needs doing: lists and counts of every wrench by where it stands today. */
+  readonly fleet: FleetIndex
   readonly gauges: () => Promise<readonly Entry<'gauge'>[]>
   /** Every wrench that is not retired, as it stands: for choosing among them. */
   readonly fleet: () => Promise<Book>
@@ -188,6 +191,15 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       ? { kind: 'kept', entry, again: true }
       : { kind: 'refused', faults: [fault('key-taken', 'key', draft.key ?? '')], missing: [] }
 
+  const gauges = async (): Promise<Entry<'gauge'>[]> =>
+    entriesIn(await store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES })).filter(isOf('gauge'))
+
+  const bookOf = async (tag: string): Promise<Book> => {
+    const own = await store.history(tag)
+    const filed = await historyOf([tag, ...gaugeTags(own)])
+    return foldBook(filed.map(({ entry }) => entry))
+  }
+
   return {
     today,
     since: store.since,
@@ -205,9 +217,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       return { kind: 'refused', faults: [fault('others-write', '', '')], missing: [] }
     },
     wrench: async (tag) => {
-      const own = await store.history(tag)
-      const filed = await historyOf([tag, ...gaugeTags(own)])
-      const book = foldBook(filed.map(({ entry }) => entry))
+      const book = await bookOf(tag)
       const folder = wrenchOf(book, tag)
       return folder && { book, row: { folder, status: statusOf(book, folder, today()) } }
     },
@@ -244,7 +254,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       } while (after !== undefined)
       return found
     },
-    gauges: async () =>
-      entriesIn(await store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES })).filter(isOf('gauge')),
+    fleet: createFleetIndex({ store, today, gauges, bookOf }),
+    gauges,
   }
 }

@@ -2,6 +2,7 @@
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 
 import { asking } from './en-asking.ts'
+import { enHistory } from './en-history.ts'
 import { enKiosk } from './en-kiosk.ts'
 import { matters } from './en-matters.ts'
 import { enRegister } from './en-register.ts'
@@ -9,6 +10,7 @@ import { enRegister } from './en-register.ts'
 export const en = {
   register: enRegister,
   kiosk: enKiosk,
+  history: enHistory,
   say: {
     ...matters.say,
     ...asking.say,

@@ -13,9 +13,11 @@ import type { Pictures } from '../pictures.ts'
 import { askRoutes } from './api/ask.ts'
 import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
+import { historyRoutes } from './api/history.ts'
 import { questionRoutes } from './api/questions.ts'
 import { type RegisterParts, registerRoutes } from './api/register.ts'
 import { registerFileRoutes } from './api/register-out.ts'
+import { wrenchListRoutes } from './api/wrench-lists.ts'
 import { readBody } from './body.ts'
 import { placeRoutes } from './kiosk/place-routes.tsx'
 import { kioskRoutes } from './kiosk/routes.tsx'
@@ -184,6 +186,8 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   figureRoutes(app, parts.desk, parts.pictures)
   healthRoutes(app, parts)
   registerRoutes(app, parts.desk, parts.register)
+  historyRoutes(app, parts.desk, parts.register.shop, parts.pictures)
+  wrenchListRoutes(app, parts.register.shop)
   registerFileRoutes(app, parts.desk, parts.register)
   const { desk, shop, publicUrl } = parts
   const kiosk = { desk, shop, register: parts.register.shop, publicUrl }

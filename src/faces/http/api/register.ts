@@ -6,12 +6,14 @@ import { type Sayer, sayerFor } from '../../../desk/say.ts'
 import type { Keeping, Shop } from '../../../desk/shop.ts'
 import { keepables } from '../../../keeping/index.ts'
 import { gaugeOf } from '../../../register/book.ts'
-import type { FleetRow } from '../../../register/fleet.ts'
+import type { ListedRow } from '../../../register/fleet.ts'
 import { type Entry, entrySchema, type Kind } from '../../../register/records.ts'
 import { judge } from '../../../register/verdict.ts'
-import { languageFor } from '../../../words/index.ts'
+import { type Language, languageFor } from '../../../words/index.ts'
 import { problem, sendProblem } from '../problem.ts'
 import { roleOf, type WriterKey } from '../writers.ts'
+import { driftSchema, shownDrift } from './history.ts'
+import { listQuery, pageOf, readList } from './wrench-lists.ts'
 
 const statusSchema = z.object({
   code: z.string(),
@@ -37,26 +39,28 @@ const wrenchSchema = rowSchema
     checks: z.array(checkSchema),
     events: z.array(keptSchema),
     uses: z.array(keptSchema),
+    drift: driftSchema,
   })
   .meta({ id: 'Wrench' })
 
-const MOST_ROWS = 200
-const ROWS = 60
-
-const shownStatus = ({ status }: FleetRow, say: Sayer) => ({
+const shownStatus = ({ status }: ListedRow, say: Sayer) => ({
   code: status.status,
   text: say.words.register.statuses[status.status],
   reasons: status.reasons.map(({ code, date }) => ({ code, date, text: say.words.register.reasons[code] })),
   ...(status.due ? { due: status.due.on } : {}),
 })
 
-const shownRow = (row: FleetRow, say: Sayer) => {
+const shownRow = (row: ListedRow, say: Sayer) => {
   const { tag, name, place } = row.folder.card.entry.body
   const href = `/v1/wrenches/${encodeURIComponent(tag)}`
   return { tag, name, ...(place === undefined ? {} : { place }), status: shownStatus(row, say), href }
 }
 
-const shownWrench = ({ book, row }: NonNullable<Awaited<ReturnType<Shop['wrench']>>>, say: Sayer) => {
+const shownWrench = (
+  { book, row }: NonNullable<Awaited<ReturnType<Shop['wrench']>>>,
+  say: Sayer,
+  language: Language,
+) => {
   const { folder } = row
   const card = folder.card.entry.body
   const kept = ({ entry, earlier }: { entry: Entry; earlier: readonly Entry[] }) => ({ entry, earlier })
@@ -80,6 +84,7 @@ const shownWrench = ({ book, row }: NonNullable<Awaited<ReturnType<Shop['wrench'
     }),
     events: folder.events.map(kept),
     uses: folder.uses.map(kept),
+    drift: shownDrift(book, folder, language),
   }
 }
 
@@ -156,21 +161,16 @@ export const registerRoutes = (app: FastifyInstance, desk: Desk, { shop, keys }:
       schema: {
         tags,
         summary: 'The board: wrenches as they hang, with their status today',
-        querystring: z.object({ after: z.string().optional(), limit: z.string().optional() }),
+        querystring: listQuery,
         response: { 200: boardSchema },
       },
       validatorCompiler: untouched,
       serializerCompiler: asItIs,
     },
     async (request, reply) => {
-      const { after, limit = String(ROWS), ...other } = request.query as Record<string, unknown>
-      const wrong = Object.keys(other)[0] ?? (typeof after === 'string' || after === undefined ? undefined : 'after')
-      const rows = typeof limit === 'string' && /^\d{1,3}$/.test(limit) ? Number(limit) : 0
-      if (wrong !== undefined || rows < 1 || rows > MOST_ROWS) {
-        const told = `Only after, and limit from 1 to ${MOST_ROWS}, are taken here.`
-        return sendProblem(reply as FastifyReply, problem('not-readable', told))
-      }
-      const page = await shop.board(rows, after as string | undefined)
+      const wanted = readList(request.query as Record<string, unknown>)
+      if (typeof wanted === 'string') return sendProblem(reply as FastifyReply, problem('not-readable', wanted))
+      const page = await pageOf(shop, wanted)
       const say = sayerOf(request)
       fresh(reply as FastifyReply)
       return {
@@ -196,7 +196,8 @@ export const registerRoutes = (app: FastifyInstance, desk: Desk, { shop, keys }:
       const found = await shop.wrench((request.params as { tag: string }).tag)
       if (!found) return sendProblem(reply as FastifyReply, problem('no-such-wrench', 'The board is at /v1/wrenches.'))
       fresh(reply as FastifyReply)
-      return shownWrench(found, sayerOf(request)) as never
+      const language = languageFor(request.headers['accept-language'], desk.locale)
+      return shownWrench(found, sayerFor(language), language) as never
     },
   )
 
