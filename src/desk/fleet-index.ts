@@ -24,8 +24,7 @@ export interface FleetIndex {
 interface Standing {
   readonly day: string
   readonly seq: number
-  readonly rows: Map<string, ListedRow>
-  lists?: Readonly<Record<Show, readonly ListedRow[]>> | undefined
+  readonly lists: Lists
 }
 
 const PAGE = 500
@@ -40,20 +39,41 @@ const listed = (book: Book, tag: string, now: Today): ListedRow | undefined => {
 
 const isActive = ({ status }: ListedRow): boolean => status.status !== 'retired' && status.status !== 'set-aside'
 
-const listsOf = (all: readonly ListedRow[], end: string): Record<Show, readonly ListedRow[]> => {
-  // Sorting costs most, and most wrenches are in no list.
-  const hanging = (isIn: (row: ListedRow) => boolean): ListedRow[] =>
-    all.filter(isIn).sort((one, other) => asTheyHang(one.folder, other.folder))
-  const dueOn = ({ status }: ListedRow): string => status.due?.on ?? ''
-  return {
-    due: hanging((row) => isActive(row) && dueOn(row) !== '' && dueOn(row) <= end).sort((one, other) =>
-      dueOn(one) < dueOn(other) ? -1 : dueOn(one) > dueOn(other) ? 1 : 0,
-    ),
-    out: hanging(({ status }) => status.status === 'out-of-limit'),
-    // Without a check there is no day on which the next is due.
-    never: hanging((row) => isActive(row) && row.status.due === undefined),
-  }
+type Lists = Readonly<Record<Show, readonly ListedRow[]>>
+type Order = (one: ListedRow, other: ListedRow) => number
+
+const hanging: Order = (one, other) => asTheyHang(one.folder, other.folder)
+const dueOn = ({ status }: ListedRow): string => status.due?.on ?? ''
+const dueFirst: Order = (one, other) =>
+  dueOn(one) < dueOn(other) ? -1 : dueOn(one) > dueOn(other) ? 1 : hanging(one, other)
+const orders: Readonly<Record<Show, Order>> = { due: dueFirst, out: hanging, never: hanging }
+
+const isIn: Readonly<Record<Show, (row: ListedRow, end: string) => boolean>> = {
+  due: (row, end) => isActive(row) && row.status.due !== undefined && row.status.due.on <= end,
+  out: ({ status }) => status.status === 'out-of-limit',
+  // Without a check there is no day on which the next is due.
+  never: (row) => isActive(row) && row.status.due === undefined,
 }
+
+const eachList = (made: (show: Show) => readonly ListedRow[]): Lists => ({
+  due: made('due'),
+  out: made('out'),
+  never: made('never'),
+})
+
+const listsOf = (all: readonly ListedRow[], end: string): Lists =>
+  eachList((show) => all.filter((row) => isIn[show](row, end)).sort(orders[show]))
+
+/** The lists with some rows as they are now: sorting thousands anew after each check would be felt. */
+const moved = (lists: Lists, tags: ReadonlySet<string>, rows: readonly ListedRow[], end: string): Lists =>
+  eachList((show) => {
+    const list = lists[show].filter(({ folder }) => !tags.has(foldTag(folder.tag)))
+    for (const row of rows.filter((one) => isIn[show](one, end))) {
+      const place = list.findIndex((one) => orders[show](row, one) < 0)
+      list.splice(place === -1 ? list.length : place, 0, row)
+    }
+    return list
+  })
 
 export interface FleetIndexParts {
   readonly store: RegisterStore
@@ -84,18 +104,18 @@ export const createFleetIndex = ({ store, today, gauges, bookOf }: FleetIndexPar
     // Before the cards are read: what is added meanwhile is followed later, if need be a second time.
     const seq = await lastSeq()
     const gaugeEntries = await gauges()
-    const rows = new Map<string, ListedRow>()
+    const rows: ListedRow[] = []
     let after: string | undefined
     do {
       const page = await store.cards({ order: 'tag', kind: 'wrench', limit: PAGE, after, withRetired: true })
       const book = foldBook([...gaugeEntries, ...page.cards.flatMap(({ summary }) => summary as Entry[])])
       for (const { tag } of page.cards) {
         const row = listed(book, tag, now)
-        if (row) rows.set(foldTag(tag), row)
+        if (row) rows.push(row)
       }
       after = page.next
     } while (after !== undefined)
-    return { day: now.today, seq, rows }
+    return { day: now.today, seq, lists: listsOf(rows, endOfMonth(now.today)) }
   }
 
   /** The tags that new entries touch; undefined where a gauge is among them, by which any wrench may be judged. */
@@ -117,21 +137,16 @@ export const createFleetIndex = ({ store, today, gauges, bookOf }: FleetIndexPar
     const tags = filed.length < PAGE ? await touchedBy(filed) : undefined
     if (tags === undefined) return made(now)
     const seq = (filed.at(-1) as Filed).seq
-    for (const tag of tags) {
-      const row = listed(await bookOf(tag), tag, now)
-      if (row) standing.rows.set(tag, row)
-      else standing.rows.delete(tag)
-    }
-    return { day: standing.day, seq, rows: standing.rows }
+    const rows = await Promise.all([...tags].map(async (tag) => listed(await bookOf(tag), tag, now)))
+    const known = rows.filter((row) => row !== undefined)
+    return { day: standing.day, seq, lists: moved(standing.lists, tags, known, endOfMonth(now.today)) }
   }
 
   // One at a time: two that follow the record at once would both write down the same rows.
   let turn: Promise<unknown> = Promise.resolve()
-  const current = (): Promise<Readonly<Record<Show, readonly ListedRow[]>>> => {
+  const current = (): Promise<Lists> => {
     const mine = turn.then(async () => {
-      const now = today()
-      standing = await followed(now)
-      standing.lists ??= listsOf([...standing.rows.values()], endOfMonth(now.today))
+      standing = await followed(today())
       return standing.lists
     })
     turn = mine.catch(() => undefined)

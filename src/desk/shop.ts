@@ -141,8 +141,8 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
     return [...once.values()].sort((one, other) => one.seq - other.seq)
   }
 
-  const gaugeTags = (filed: readonly Filed[]): string[] =>
-    filed.flatMap(({ entry }) => (isOf('check')(entry) && entry.body.gauge !== undefined ? [entry.body.gauge] : []))
+  const gaugeTags = (entries: readonly Entry[]): string[] =>
+    entries.flatMap((entry) => (isOf('check')(entry) && entry.body.gauge !== undefined ? [entry.body.gauge] : []))
 
   /** The tags that a draft touches: its own, its gauge's, and those of what it supersedes. */
   const touched = async (draft: Draft): Promise<{ own: string[]; read: string[] }> => {
@@ -163,7 +163,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       })),
     )
     const found = await historyOf(read)
-    const filed = await historyOf([...read, ...gaugeTags(found)])
+    const filed = await historyOf([...read, ...gaugeTags(found.map(({ entry }) => entry))])
     const book = foldBook(filed.map(({ entry }) => entry))
     if (draft.key !== undefined) {
       const [known] = await store.known(draft.key)
@@ -196,7 +196,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
 
   const bookOf = async (tag: string): Promise<Book> => {
     const own = await store.history(tag)
-    const filed = await historyOf([tag, ...gaugeTags(own)])
+    const filed = await historyOf([tag, ...gaugeTags(own.map(({ entry }) => entry))])
     return foldBook(filed.map(({ entry }) => entry))
   }
 
@@ -222,11 +222,11 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       return folder && { book, row: { folder, status: statusOf(book, folder, today()) } }
     },
     board: async (limit, after) => {
-      const [page, gauges] = await Promise.all([
-        store.cards({ order: 'place', kind: 'wrench', limit, after, withRetired: true }),
-        store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES }),
-      ])
-      const book = foldBook([...entriesIn(gauges), ...entriesIn(page)])
+      const page = await store.cards({ order: 'place', kind: 'wrench', limit, after, withRetired: true })
+      const entries = entriesIn(page)
+      // Only the gauges that checked these: to find all of them would be a walk past every wrench.
+      const named = (await historyOf(gaugeTags(entries))).map(({ entry }) => entry)
+      const book = foldBook([...named.filter(({ kind }) => kind === 'gauge' || kind === 'withdrawal'), ...entries])
       const rows = [...book.wrenches.values()]
         .sort(asTheyHang)
         .map((folder) => ({ folder, status: statusOf(book, folder, today()) }))

@@ -3,7 +3,7 @@
 export const enHistory = {
   title: 'Its checks over time',
   lead: 'CHECKS',
-  last: '{setting}, last check: {deviation}',
+  last: '{setting}: {deviation}',
   within: '{deviation} ± {doubt} %',
   bare: '{deviation} %, its doubt is not known',
   low: 'delivers low',
@@ -28,7 +28,7 @@ export const enHistory = {
   },
   reached: 'limit about {middle}',
   beyond: '{deviation} %',
-  caption: 'Dot: mean of a check, bar: its doubt. Diamond: failed. Hollow: before the last work.',
+  caption: 'Bar: doubt. Diamond: failed. Hollow: before the last work.',
   altPoint: '{date}: {deviation}, {verdict}',
   passed: 'passed',
   failed: 'failed',
