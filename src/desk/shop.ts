@@ -10,7 +10,8 @@ import { type By, type Draft, type Entry, entryFrom, isOf, type Kind, tagOf } fr
 import { isSameDraft } from '../register/same-draft.ts'
 import { statusOf, type Today } from '../register/status.ts'
 import type { RegisterStore } from '../store/lazy.ts'
-import type { Card, CardPage, Filed } from '../store/store.ts'
+import type { Filed } from '../store/store.ts'
+import { cardsOf, entriesIn } from './card-rows.ts'
 import { createFleetIndex, type FleetIndex } from './fleet-index.ts'
 import { readQuestion } from './read.ts'
 
@@ -53,7 +54,7 @@ export interface Shop {
   /** The wrenches that have a day on which they are due, the earliest first; retired ones left out. */
   readonly due: () => Promise<readonly DueWrench[]>
   /** What needs doing: lists and counts of every wrench by where it stands today. */
-  readonly fleet: FleetIndex
+  readonly lists: FleetIndex
   readonly gauges: () => Promise<readonly Entry<'gauge'>[]>
   /** Every wrench that is not retired, as it stands: for choosing among them. */
   readonly fleet: () => Promise<Book>
@@ -64,58 +65,6 @@ export interface Shop {
 const MOST_GAUGES = 500
 const PAGE = 500
 const MOST_TRIES = 5
-
-/** What a card row holds of a wrench: the entries that its status on any day follows from, oldest first. */
-const summaryOf = (book: Book, tag: string): readonly Entry[] => {
-  const folder = wrenchOf(book, tag)
-  if (!folder) return []
-  const [check] = folder.checks
-  const since = check?.order ?? -1
-  const lasting = ['lent', 'lost', 'retired']
-  const kept = [
-    folder.card,
-    ...(check ? [check] : []),
-    ...folder.events.filter(({ order, entry }) => order > since || lasting.includes(entry.body.what)),
-    ...folder.events.filter(({ entry }) => check && entry.body.date >= check.entry.body.date),
-    ...folder.uses,
-  ]
-  const once = [...new Map(kept.map((one) => [one.entry.id, one])).values()]
-  return once.sort((one, other) => one.order - other.order).map(({ entry }) => bare(entry))
-}
-
-// Folded alone, an entry may not point to one that is not there.
-const bare = (entry: Entry): Entry => {
-  const { supersedes: _, why: __, ...rest } = entry
-  return rest as Entry
-}
-
-/** The rows that find a tag's cards, as they follow from its book. */
-const cardsOf = (book: Book, tag: string, now: Today): Card[] => {
-  const folder = wrenchOf(book, tag)
-  const gauge = gaugeOf(book, tag)
-  const cards: Card[] = []
-  if (folder) {
-    const { name, place } = folder.card.entry.body
-    const status = statusOf(book, folder, now)
-    cards.push({
-      kind: 'wrench',
-      tag: folder.tag,
-      name,
-      ...(place === undefined ? {} : { place }),
-      ...(status.due ? { due: status.due.on } : {}),
-      retired: status.status === 'retired',
-      summary: summaryOf(book, tag),
-    })
-  }
-  if (gauge) {
-    const { tag: own, name, place } = gauge.entry.body
-    const where = place === undefined ? {} : { place }
-    cards.push({ kind: 'gauge', tag: own, name, ...where, retired: false, summary: [bare(gauge.entry)] })
-  }
-  return cards
-}
-
-const entriesIn = (page: Pick<CardPage, 'cards'>): Entry[] => page.cards.flatMap(({ summary }) => summary as Entry[])
 
 const draftOf = (kind: Kind, values: Readonly<Record<string, unknown>>, raw: unknown, who: Writer): Draft => {
   const { supersedes, why } = values as { supersedes?: string; why?: string }
@@ -254,7 +203,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       } while (after !== undefined)
       return found
     },
-    fleet: createFleetIndex({ store, today, gauges, bookOf }),
+    lists: createFleetIndex({ store, today, gauges, bookOf }),
     gauges,
   }
 }

@@ -91,7 +91,7 @@ const rows = [
 const shop = createShop({ store, now: () => new Date('2026-06-15T10:00:00Z'), id: () => `b${any()}`, timeZone: 'UTC' })
 const listed = (got: unknown): boolean => (got as { rows: unknown[] }).rows.length > 0
 const firstStart = performance.now()
-const counts = await shop.fleet.counts()
+const counts = await shop.lists.counts()
 const fleetMs = performance.now() - firstStart
 if (counts.due === 0 || counts.out === 0) throw new Error('the lists are empty')
 rows.push(
@@ -103,13 +103,13 @@ rows.push(
     (got) => got !== undefined,
     () => shop.wrench(tagOf(any())),
   ),
-  await timed('due this month, folded, 60', listed, () => shop.fleet.list('due', 60)),
-  await timed('out of limit, folded, 60', listed, () => shop.fleet.list('out', 60)),
+  await timed('due this month, folded, 60', listed, () => shop.lists.list('due', 60)),
+  await timed('out of limit, folded, 60', listed, () => shop.lists.list('out', 60)),
   await timed('due this month after a check', listed, async () => {
     const n = any()
     const got = await store.append(checksOf([n], 1, (one) => last[one] as number, random))
     if (got.kind === 'kept') last[n] = got.seqs[0] as number
-    return shop.fleet.list('due', 60)
+    return shop.lists.list('due', 60)
   }),
 )
 await store.close()

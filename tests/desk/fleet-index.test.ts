@@ -38,7 +38,7 @@ const tagsOf = async ({ shop }: SetUp) =>
   Object.fromEntries(
     await Promise.all(
       shows.map(async (show) => {
-        const { rows } = await shop.fleet.list(show, 100)
+        const { rows } = await shop.lists.list(show, 100)
         return [show, rows.map(({ folder }) => folder.tag)] as const
       }),
     ),
@@ -59,23 +59,23 @@ describe('the lists', () => {
     await set.check('W-1', '2025-06-20', 100)
     await set.check('W-2', '2026-06-01', 80)
     expect(await tagsOf(set)).toEqual({ due: ['W-1'], out: ['W-2'], never: ['W-10'] })
-    expect(await set.shop.fleet.counts()).toEqual({ due: 1, out: 1, never: 1 })
+    expect(await set.shop.lists.counts()).toEqual({ due: 1, out: 1, never: 1 })
   })
 
   it('follow what anybody writes, and the day', async () => {
     const set = setUp()
     await set.wrench('W-1')
-    expect(await set.other.fleet.counts()).toEqual({ due: 0, out: 0, never: 1 })
+    expect(await set.other.lists.counts()).toEqual({ due: 0, out: 0, never: 1 })
     const checked = await set.check('W-1', '2025-07-20', 80)
-    expect(await set.other.fleet.counts()).toEqual({ due: 0, out: 1, never: 0 })
+    expect(await set.other.lists.counts()).toEqual({ due: 0, out: 1, never: 0 })
     if (checked.kind !== 'kept') throw new Error('not kept')
     const taken = await set.shop.keep('withdrawal', { supersedes: checked.entry.id, why: 'wrong wrench' }, keeper)
     expect(taken.kind).toBe('kept')
-    expect(await set.other.fleet.counts()).toEqual({ due: 0, out: 0, never: 1 })
+    expect(await set.other.lists.counts()).toEqual({ due: 0, out: 0, never: 1 })
     await set.check('W-1', '2025-07-21', 100)
-    expect(await set.other.fleet.counts()).toEqual({ due: 0, out: 0, never: 0 })
+    expect(await set.other.lists.counts()).toEqual({ due: 0, out: 0, never: 0 })
     set.on('2026-07-01')
-    expect(await set.other.fleet.counts()).toEqual({ due: 1, out: 0, never: 0 })
+    expect(await set.other.lists.counts()).toEqual({ due: 1, out: 0, never: 0 })
   })
 
   it('page by page show each wrench once', async () => {
@@ -83,7 +83,7 @@ describe('the lists', () => {
     for (let n = 1; n <= 7; n++) await set.wrench(`W-${n}`)
     const seen: string[] = []
     for (let after: string | undefined, pages = 0; pages < 10; pages++) {
-      const page = await set.shop.fleet.list('never', 3, after)
+      const page = await set.shop.lists.list('never', 3, after)
       seen.push(...page.rows.map(({ folder }) => folder.tag))
       after = page.next
       if (after === undefined) break

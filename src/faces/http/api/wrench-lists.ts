@@ -40,7 +40,7 @@ export const readList = (query: Readonly<Record<string, unknown>>): ListWanted |
 
 /** A page of one list, or of the whole board where none is named. */
 export const pageOf = (shop: Shop, { show, limit, after }: ListWanted): Promise<RowsPage> =>
-  show === undefined ? shop.board(limit, after) : shop.fleet.list(show, limit, after)
+  show === undefined ? shop.board(limit, after) : shop.lists.list(show, limit, after)
 
 export const wrenchListRoutes = (app: FastifyInstance, shop: Shop): void => {
   app.get(
@@ -53,7 +53,7 @@ export const wrenchListRoutes = (app: FastifyInstance, shop: Shop): void => {
       },
     },
     async (_request, reply) => {
-      const { due, out, never } = await shop.fleet.counts()
+      const { due, out, never } = await shop.lists.counts()
       reply.header('cache-control', 'no-store')
       return { due, out, never }
     },

@@ -179,7 +179,7 @@ export const kioskRoutes = (app: FastifyInstance, { desk, shop, register, public
     const show = isShow(wanted) ? wanted : undefined
     const [page, counts] = await Promise.all([
       pageOf(register, { show, limit: ROWS, after: typeof after === 'string' ? after : undefined }),
-      register.fleet.counts(),
+      register.lists.counts(),
     ])
     const here = show === undefined ? '/board' : `/board?show=${show}`
     const parts = { language: languageOf(desk, request), shop, here, rows: page.rows, next: page.next, show, counts }

@@ -1,0 +1,58 @@
+// What the store keeps at hand of a wrench or a gauge: folded from its book when something is added, and read back as entries.
+import { type Book, gaugeOf, wrenchOf } from '../register/book.ts'
+import type { Entry } from '../register/records.ts'
+import { statusOf, type Today } from '../register/status.ts'
+import type { Card, CardPage } from '../store/store.ts'
+
+/** What a card row holds of a wrench: the entries that its status on any day follows from, oldest first. */
+const summaryOf = (book: Book, tag: string): readonly Entry[] => {
+  const folder = wrenchOf(book, tag)
+  if (!folder) return []
+  const [check] = folder.checks
+  const since = check?.order ?? -1
+  const lasting = ['lent', 'lost', 'retired']
+  const kept = [
+    folder.card,
+    ...(check ? [check] : []),
+    ...folder.events.filter(({ order, entry }) => order > since || lasting.includes(entry.body.what)),
+    ...folder.events.filter(({ entry }) => check && entry.body.date >= check.entry.body.date),
+    ...folder.uses,
+  ]
+  const once = [...new Map(kept.map((one) => [one.entry.id, one])).values()]
+  return once.sort((one, other) => one.order - other.order).map(({ entry }) => bare(entry))
+}
+
+// Folded alone, an entry may not point to one that is not there.
+const bare = (entry: Entry): Entry => {
+  const { supersedes: _, why: __, ...rest } = entry
+  return rest as Entry
+}
+
+/** The rows that find a tag's cards, as they follow from its book. */
+export const cardsOf = (book: Book, tag: string, now: Today): Card[] => {
+  const folder = wrenchOf(book, tag)
+  const gauge = gaugeOf(book, tag)
+  const cards: Card[] = []
+  if (folder) {
+    const { name, place } = folder.card.entry.body
+    const status = statusOf(book, folder, now)
+    cards.push({
+      kind: 'wrench',
+      tag: folder.tag,
+      name,
+      ...(place === undefined ? {} : { place }),
+      ...(status.due ? { due: status.due.on } : {}),
+      retired: status.status === 'retired',
+      summary: summaryOf(book, tag),
+    })
+  }
+  if (gauge) {
+    const { tag: own, name, place } = gauge.entry.body
+    const where = place === undefined ? {} : { place }
+    cards.push({ kind: 'gauge', tag: own, name, ...where, retired: false, summary: [bare(gauge.entry)] })
+  }
+  return cards
+}
+
+export const entriesIn = (page: Pick<CardPage, 'cards'>): Entry[] =>
+  page.cards.flatMap(({ summary }) => summary as Entry[])
