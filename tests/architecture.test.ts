@@ -49,7 +49,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   commands: ['questions', 'commands'],
   store: ['core', 'register', 'store'],
   asking: ['core', 'mechanics', 'tables', 'questions', 'asking'],
-  figures: ['core', 'questions', 'words', 'figures'],
+  figures: ['core', 'register', 'questions', 'words', 'figures'],
   desk: ['core', 'tables', 'register', 'keeping', 'questions', 'asking', 'words', 'desk', 'store'],
   faces: ['core', 'questions', 'words'],
   'faces/chat': ['core', 'figures', 'questions', 'words', 'commands', 'desk', 'faces', 'faces/chat'],

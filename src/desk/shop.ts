@@ -11,8 +11,9 @@ import { isSameDraft } from '../register/same-draft.ts'
 import { statusOf, type Today } from '../register/status.ts'
 import type { RegisterStore } from '../store/lazy.ts'
 import type { Filed } from '../store/store.ts'
+import { cardsOf, entriesIn } from './card-rows.ts'
+import { createFleetIndex, type FleetIndex } from './fleet-index.ts'
 import { readQuestion } from './read.ts'
-import { cardsOf, entriesIn } from './shop-cards.ts'
 
 export interface ShopParts {
   readonly store: RegisterStore
@@ -54,6 +55,8 @@ export interface Shop {
   readonly due: () => Promise<readonly DueWrench[]>
   /** One entry by its id, superseded or not. */
   readonly entry: (id: string) => Promise<Entry | undefined>
+  /** What needs doing: lists and counts of every wrench by where it stands today. */
+  readonly lists: FleetIndex
   readonly gauges: () => Promise<readonly Entry<'gauge'>[]>
   /** Every wrench that is not retired, as it stands: for choosing among them. */
   readonly fleet: () => Promise<Book>
@@ -89,8 +92,8 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
     return [...once.values()].sort((one, other) => one.seq - other.seq)
   }
 
-  const gaugeTags = (filed: readonly Filed[]): string[] =>
-    filed.flatMap(({ entry }) => (isOf('check')(entry) && entry.body.gauge !== undefined ? [entry.body.gauge] : []))
+  const gaugeTags = (entries: readonly Entry[]): string[] =>
+    entries.flatMap((entry) => (isOf('check')(entry) && entry.body.gauge !== undefined ? [entry.body.gauge] : []))
 
   /** The tags that a draft touches: its own, its gauge's, and those of what it supersedes. */
   const touched = async (draft: Draft): Promise<{ own: string[]; read: string[] }> => {
@@ -111,7 +114,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       })),
     )
     const found = await historyOf(read)
-    const filed = await historyOf([...read, ...gaugeTags(found)])
+    const filed = await historyOf([...read, ...gaugeTags(found.map(({ entry }) => entry))])
     const book = foldBook(filed.map(({ entry }) => entry))
     if (draft.key !== undefined) {
       const [known] = await store.known(draft.key)
@@ -139,6 +142,15 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       ? { kind: 'kept', entry, again: true }
       : { kind: 'refused', faults: [fault('key-taken', 'key', draft.key ?? '')], missing: [] }
 
+  const gauges = async (): Promise<Entry<'gauge'>[]> =>
+    entriesIn(await store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES })).filter(isOf('gauge'))
+
+  const bookOf = async (tag: string): Promise<Book> => {
+    const own = await store.history(tag)
+    const filed = await historyOf([tag, ...gaugeTags(own.map(({ entry }) => entry))])
+    return foldBook(filed.map(({ entry }) => entry))
+  }
+
   return {
     today,
     since: store.since,
@@ -157,18 +169,16 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       return { kind: 'refused', faults: [fault('others-write', '', '')], missing: [] }
     },
     wrench: async (tag) => {
-      const own = await store.history(tag)
-      const filed = await historyOf([tag, ...gaugeTags(own)])
-      const book = foldBook(filed.map(({ entry }) => entry))
+      const book = await bookOf(tag)
       const folder = wrenchOf(book, tag)
       return folder && { book, row: { folder, status: statusOf(book, folder, today()) } }
     },
     board: async (limit, after) => {
-      const [page, gauges] = await Promise.all([
-        store.cards({ order: 'place', kind: 'wrench', limit, after, withRetired: true }),
-        store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES }),
-      ])
-      const book = foldBook([...entriesIn(gauges), ...entriesIn(page)])
+      const page = await store.cards({ order: 'place', kind: 'wrench', limit, after, withRetired: true })
+      const entries = entriesIn(page)
+      // Only the gauges that checked these: to find all of them would be a walk past every wrench.
+      const named = (await historyOf(gaugeTags(entries))).map(({ entry }) => entry)
+      const book = foldBook([...named.filter(({ kind }) => kind === 'gauge' || kind === 'withdrawal'), ...entries])
       const rows = [...book.wrenches.values()]
         .sort(asTheyHang)
         .map((folder) => ({ folder, status: statusOf(book, folder, today()) }))
@@ -196,7 +206,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       } while (after !== undefined)
       return found
     },
-    gauges: async () =>
-      entriesIn(await store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES })).filter(isOf('gauge')),
+    lists: createFleetIndex({ store, today, gauges, bookOf }),
+    gauges,
   }
 }

@@ -32,8 +32,8 @@ export interface Heading {
 export const headingHeight = ({ lines, warnings }: Heading): number =>
   MARGIN + LARGE + 24 + lines.length * (MIDDLE + 10) + warnings.length * (SMALL + 14)
 
-const heading = ({ lead, number, lines, warnings }: Heading): string => {
-  const inner = WIDTH - 2 * MARGIN
+const heading = ({ lead, number, lines, warnings }: Heading, width: number): string => {
+  const inner = width - 2 * MARGIN
   const leadSize = 40
   const leadWidth = widthOf(lead, leadSize) + 22
   let y = MARGIN + LARGE * 0.8
@@ -81,27 +81,28 @@ export const sheet = (
   height: number,
   caption: string,
   alt: string,
+  width = WIDTH,
 ): string => {
   const whole = height + SMALL + 34
   return element(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
-      viewBox: `0 0 ${WIDTH} ${Math.round(whole)}`,
-      width: WIDTH,
+      viewBox: `0 0 ${width} ${Math.round(whole)}`,
+      width,
       height: Math.round(whole),
       role: 'img',
     },
     `<title>${escapeXml(alt)}</title>`,
     `<style>${styleOf(theme)}</style>`,
-    element('rect', { x: 0, y: 0, width: WIDTH, height: whole, class: 'paper' }),
-    heading(head),
+    element('rect', { x: 0, y: 0, width, height: whole, class: 'paper' }),
+    heading(head, width),
     drawing,
     text(caption, {
       x: MARGIN,
       y: height + SMALL + 6,
       class: 'faint',
-      'font-size': fit(caption, 26, WIDTH - 2 * MARGIN),
+      'font-size': fit(caption, 26, width - 2 * MARGIN),
     }),
   )
 }

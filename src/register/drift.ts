@@ -9,7 +9,7 @@ import { daysBetween } from '../mechanics/check-due.ts'
 import { type Trend, trendOf } from '../mechanics/trend.ts'
 import { type Book, gaugeOf, type Kept, newestFirst, type WrenchFolder } from './book.ts'
 import { limitAt, limitOfCard } from './limit.ts'
-import { judge } from './verdict.ts'
+import { type JudgedPoint, judge } from './verdict.ts'
 
 export interface DriftDot {
   readonly check: string
@@ -18,6 +18,9 @@ export interface DriftDot {
   readonly day: number
   /** Deviation of the mean [%]; > 0 delivers low. */
   readonly deviation: number
+  /** Of the reference at this point [%]; where it is known. */
+  readonly doubt?: number
+  readonly failed: boolean
   /** Whether it counts for the line: made since the last adjustment or repair. */
   readonly counts: boolean
 }
@@ -37,15 +40,27 @@ export type Outlook =
       readonly last?: string
     }
 
+/** A place on the line that is drawn through the checks. */
+export interface LinePlace {
+  readonly day: number
+  readonly deviation: number
+  /** Half-width of its band at 95 %. */
+  readonly doubt: number
+}
+
 export interface Drift {
   /** N·m. */
   readonly setting: number
+  /** What the wrench is held to here [%]. */
+  readonly limit: number
   /** Oldest first. */
   readonly dots: readonly DriftDot[]
   /** The day of the adjustment or repair since which the line is drawn. */
   readonly since?: string
   /** Per year [%], with its half-width at 95 %; where a line can be drawn at all. */
   readonly slope?: { readonly perYear: number; readonly doubt: number; readonly isTold: boolean }
+  /** Only where the slope is told; from the first check that counts to the last. */
+  readonly line?: readonly LinePlace[]
   readonly gaugeChanged: boolean
   readonly outlook: Outlook
 }
@@ -105,6 +120,22 @@ const outlookOf = (trend: Trend | undefined, counted: readonly DriftDot[], limit
   }
 }
 
+/** Straight, but its band is not: it is drawn by its places. */
+const PLACES = 12
+
+const lineOf = (trend: Trend, counted: readonly DriftDot[]): LinePlace[] => {
+  const [from, to] = [counted[0]?.day ?? 0, counted.at(-1)?.day ?? 0]
+  return Array.from({ length: PLACES + 1 }, (_, n) => {
+    const day = from + ((to - from) * n) / PLACES
+    return { day, deviation: trend.at(day), doubt: trend.doubtAt(day) }
+  })
+}
+
+const doubtOf = (point: JudgedPoint): { doubt: number } | undefined => {
+  const known = point.readings.flatMap(({ uncertainty }) => (uncertainty === undefined ? [] : [uncertainty]))
+  return known.length === 0 ? undefined : { doubt: Math.max(...known) * 100 }
+}
+
 const driftAt = (book: Book, folder: WrenchFolder, setting: number): Drift => {
   const card = folder.card.entry.body
   const work = lastWork(folder)
@@ -117,7 +148,9 @@ const driftAt = (book: Book, folder: WrenchFolder, setting: number): Drift => {
   const dots = found.map(({ check, point }): DriftDot => {
     const { id, body } = check.entry
     const counts = isSince(check, work)
-    return { check: id, date: body.date, day: daysBetween(start, body.date), deviation: point.deviation * 100, counts }
+    const day = daysBetween(start, body.date)
+    const failed = point.verdict.startsWith('fail')
+    return { check: id, date: body.date, day, deviation: point.deviation * 100, ...doubtOf(point), failed, counts }
   })
   const counted = dots.filter(({ counts }) => counts)
   const trend =
@@ -125,13 +158,16 @@ const driftAt = (book: Book, folder: WrenchFolder, setting: number): Drift => {
       ? undefined
       : trendOf(counted.map(({ day, deviation }) => ({ x: day, y: deviation })))
   const gauges = new Set(found.filter((_, place) => dots[place]?.counts).map(({ check }) => check.entry.body.gauge))
+  const limit = limitAt(limitOfCard(card), setting) * 100
   return {
     setting,
+    limit,
     dots,
     ...(work ? { since: work.entry.body.date } : {}),
     ...(trend ? { slope: { perYear: trend.slope * YEAR, doubt: trend.slopeDoubt * YEAR, isTold: trend.isTold } } : {}),
+    ...(trend?.isTold ? { line: lineOf(trend, counted) } : {}),
     gaugeChanged: gauges.size > 1,
-    outlook: outlookOf(trend, counted, limitAt(limitOfCard(card), setting) * 100),
+    outlook: outlookOf(trend, counted, limit),
   }
 }
 

@@ -9,6 +9,12 @@ export interface FleetRow {
   readonly status: WrenchStatus
 }
 
+/** What a list shows of a wrench. */
+export interface ListedRow {
+  readonly folder: Pick<WrenchFolder, 'tag' | 'card'>
+  readonly status: Pick<WrenchStatus, 'status' | 'reasons' | 'due'>
+}
+
 export interface Fleet {
   /** As they hang: by place, then by tag; those without a place last. */
   readonly rows: readonly FleetRow[]
@@ -25,7 +31,7 @@ export interface Fleet {
 // One order wherever it runs: W-2 hangs before W-10.
 const natural = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
 
-export const asTheyHang = (one: WrenchFolder, other: WrenchFolder): number => {
+export const asTheyHang = (one: ListedRow['folder'], other: ListedRow['folder']): number => {
   const [place, otherPlace] = [one.card.entry.body.place, other.card.entry.body.place]
   if (place !== undefined && otherPlace === undefined) return -1
   if (place === undefined && otherPlace !== undefined) return 1

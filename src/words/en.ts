@@ -3,6 +3,7 @@
 
 import { asking } from './en-asking.ts'
 import { checking } from './en-checking.ts'
+import { enHistory } from './en-history.ts'
 import { enKeep } from './en-keep.ts'
 import { enKiosk } from './en-kiosk.ts'
 import { matters } from './en-matters.ts'
@@ -13,6 +14,7 @@ export const en = {
   kiosk: enKiosk,
   keep: enKeep,
   checking,
+  history: enHistory,
   say: {
     ...matters.say,
     ...asking.say,

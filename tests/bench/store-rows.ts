@@ -9,19 +9,26 @@ const racks = 200
 const dayOf = (random: Random): string =>
   `2026-${String(1 + Math.floor(random() * 12)).padStart(2, '0')}-${String(1 + Math.floor(random() * 28)).padStart(2, '0')}`
 
-export const cardOf = (n: number, random: Random): Card => ({
-  kind: 'wrench',
-  tag: tagOf(n),
-  name: `Click wrench ${n % 977}, half-inch drive`,
-  place: `Rack ${Math.floor(random() * racks)}`,
-  ...(random() < 0.9 && { due: dayOf(random) }),
-  retired: random() < 0.02,
-  summary: {
-    lastCheck: { date: dayOf(random), worst: random() * 6 - 3, verdict: 'pass', points: [40, 120, 200] },
-    uses: Math.floor(random() * 5000),
-    lever: { value: 0.38, text: '380 mm', unit: 'mm' },
-  },
-})
+/** A card as the shop folds it: what it holds are the entries that a status follows from. One in fifty is out of limit. */
+export const cardOf = (n: number, random: Random): Card => {
+  const name = `Click wrench ${n % 977}, half-inch drive`
+  const place = `Rack ${Math.floor(random() * racks)}`
+  const check = checkEntry(`l${n}`, tagOf(n), n % 50 === 0 ? 90 : 99 + Math.round(random() * 20) / 10)
+  const date = dayOf(random).replace('2026', '2025')
+  const checked = random() < 0.9
+  return {
+    kind: 'wrench',
+    tag: tagOf(n),
+    name,
+    place,
+    ...(checked && { due: dayOf(random) }),
+    retired: random() < 0.02,
+    summary: [
+      wrenchEntry(`w${n}`, tagOf(n), { name, place }),
+      ...(checked ? [{ ...check, body: { ...check.body, date } }] : []),
+    ],
+  }
+}
 
 /** All wrenches in one go, as a file that is read in. */
 export const importOf = (wrenches: number, random: Random): Append => {

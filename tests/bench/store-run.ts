@@ -1,6 +1,7 @@
 // One store, filled and measured in a process of its own, so that its memory is its own too. Arguments: address, wrenches,
 // checks. Prints one line of JSON.
 import { readFileSync } from 'node:fs'
+import { createShop } from '../../src/desk/shop.ts'
 import { openStore } from '../../src/store/open.ts'
 import { SEED, seeded } from '../support/random.ts'
 import { checksOf, importOf, tagOf } from './store-rows.ts'
@@ -85,5 +86,33 @@ const rows = [
     },
   ),
 ]
+
+// The same with what the pages make of it: entries folded, statuses of today told.
+const shop = createShop({ store, now: () => new Date('2026-06-15T10:00:00Z'), id: () => `b${any()}`, timeZone: 'UTC' })
+const listed = (got: unknown): boolean => (got as { rows: unknown[] }).rows.length > 0
+const firstStart = performance.now()
+const counts = await shop.lists.counts()
+const fleetMs = performance.now() - firstStart
+if (counts.due === 0 || counts.out === 0) throw new Error('the lists are empty')
+rows.push(
+  await timed('page of the board, folded, 60', listed, () =>
+    shop.board(60, `0rack ${String(any() % 150).padStart(12, '0')}`),
+  ),
+  await timed(
+    `a wrench's page, ${each + 1} entries folded`,
+    (got) => got !== undefined,
+    () => shop.wrench(tagOf(any())),
+  ),
+  await timed('due this month, folded, 60', listed, () => shop.lists.list('due', 60)),
+  await timed('out of limit, folded, 60', listed, () => shop.lists.list('out', 60)),
+  await timed('due this month after a check', listed, async () => {
+    const n = any()
+    const got = await store.append(checksOf([n], 1, (one) => last[one] as number, random))
+    if (got.kind === 'kept') last[n] = got.seqs[0] as number
+    return shop.lists.list('due', 60)
+  }),
+)
 await store.close()
-process.stdout.write(`${JSON.stringify({ importMs, importMiB, before, fillMs, peakMiB: peakMiB(), kept, rows })}\n`)
+process.stdout.write(
+  `${JSON.stringify({ importMs, importMiB, before, fillMs, peakMiB: peakMiB(), kept, fleetMs, rows })}\n`,
+)

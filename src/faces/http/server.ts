@@ -14,11 +14,13 @@ import { askRoutes } from './api/ask.ts'
 import { checkRoutes } from './api/checks.ts'
 import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
+import { historyRoutes } from './api/history.ts'
 import { questionRoutes } from './api/questions.ts'
 import { registerRoutes } from './api/register.ts'
 import { registerFileRoutes } from './api/register-out.ts'
 import type { RegisterParts } from './api/register-parts.ts'
 import { registerWritingRoutes } from './api/register-writing.ts'
+import { wrenchListRoutes } from './api/wrench-lists.ts'
 import { readBody } from './body.ts'
 import { placeRoutes } from './kiosk/place-routes.tsx'
 import { reportRoutes } from './kiosk/report-routes.tsx'
@@ -191,6 +193,8 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   registerRoutes(app, parts.desk, parts.register)
   registerWritingRoutes(app, parts.desk, parts.register)
   checkRoutes(app, parts.desk, parts.register)
+  historyRoutes(app, parts.desk, parts.register.shop, parts.pictures)
+  wrenchListRoutes(app, parts.register.shop)
   registerFileRoutes(app, parts.desk, parts.register)
   const { desk, shop, publicUrl } = parts
   const kiosk = { desk, shop, register: parts.register.shop, publicUrl }

@@ -3,9 +3,11 @@ import { z } from 'zod'
 import type { Sayer } from '../../../desk/say.ts'
 import type { Shop } from '../../../desk/shop.ts'
 import { gaugeOf } from '../../../register/book.ts'
-import type { FleetRow } from '../../../register/fleet.ts'
+import type { ListedRow } from '../../../register/fleet.ts'
 import { type Entry, entrySchema } from '../../../register/records.ts'
 import { judge } from '../../../register/verdict.ts'
+import type { Language } from '../../../words/index.ts'
+import { driftSchema, shownDrift } from './history.ts'
 
 const statusSchema = z.object({
   code: z.string(),
@@ -32,23 +34,28 @@ export const wrenchSchema = rowSchema
     checks: z.array(checkSchema),
     events: z.array(keptSchema),
     uses: z.array(keptSchema),
+    drift: driftSchema,
   })
   .meta({ id: 'Wrench' })
 
-const shownStatus = ({ status }: FleetRow, say: Sayer) => ({
+const shownStatus = ({ status }: ListedRow, say: Sayer) => ({
   code: status.status,
   text: say.words.register.statuses[status.status],
   reasons: status.reasons.map(({ code, date }) => ({ code, date, text: say.words.register.reasons[code] })),
   ...(status.due ? { due: status.due.on } : {}),
 })
 
-export const shownRow = (row: FleetRow, say: Sayer) => {
+export const shownRow = (row: ListedRow, say: Sayer) => {
   const { tag, name, place } = row.folder.card.entry.body
   const href = `/v1/wrenches/${encodeURIComponent(tag)}`
   return { tag, name, ...(place === undefined ? {} : { place }), status: shownStatus(row, say), href }
 }
 
-export const shownWrench = ({ book, row }: NonNullable<Awaited<ReturnType<Shop['wrench']>>>, say: Sayer) => {
+export const shownWrench = (
+  { book, row }: NonNullable<Awaited<ReturnType<Shop['wrench']>>>,
+  say: Sayer,
+  language: Language,
+) => {
   const { folder } = row
   const card = folder.card.entry.body
   const kept = ({ entry, earlier }: { entry: Entry; earlier: readonly Entry[] }) => ({ entry, earlier })
@@ -73,6 +80,7 @@ export const shownWrench = ({ book, row }: NonNullable<Awaited<ReturnType<Shop['
     }),
     events: folder.events.map(kept),
     uses: folder.uses.map(kept),
+    drift: shownDrift(book, folder, language),
   }
 }
 

@@ -4,11 +4,9 @@ import { z } from 'zod'
 import type { Desk } from '../../../desk/desk.ts'
 import { entrySchema } from '../../../register/records.ts'
 import { problem, sendProblem } from '../problem.ts'
-import { asItIs, fresh, type RegisterParts, sayerOf, untouched } from './register-parts.ts'
+import { asItIs, fresh, languageOf, type RegisterParts, sayerOf, untouched } from './register-parts.ts'
 import { boardSchema, shownRow, shownWrench, wrenchSchema } from './register-shown.ts'
-
-const MOST_ROWS = 200
-const ROWS = 60
+import { listQuery, pageOf, readList } from './wrench-lists.ts'
 
 export const registerRoutes = (app: FastifyInstance, desk: Desk, { shop }: RegisterParts): void => {
   const tags = ['register']
@@ -19,21 +17,16 @@ export const registerRoutes = (app: FastifyInstance, desk: Desk, { shop }: Regis
       schema: {
         tags,
         summary: 'The board: wrenches as they hang, with their status today',
-        querystring: z.object({ after: z.string().optional(), limit: z.string().optional() }),
+        querystring: listQuery,
         response: { 200: boardSchema },
       },
       validatorCompiler: untouched,
       serializerCompiler: asItIs,
     },
     async (request, reply) => {
-      const { after, limit = String(ROWS), ...other } = request.query as Record<string, unknown>
-      const wrong = Object.keys(other)[0] ?? (typeof after === 'string' || after === undefined ? undefined : 'after')
-      const rows = typeof limit === 'string' && /^\d{1,3}$/.test(limit) ? Number(limit) : 0
-      if (wrong !== undefined || rows < 1 || rows > MOST_ROWS) {
-        const told = `Only after, and limit from 1 to ${MOST_ROWS}, are taken here.`
-        return sendProblem(reply as FastifyReply, problem('not-readable', told))
-      }
-      const page = await shop.board(rows, after as string | undefined)
+      const wanted = readList(request.query as Record<string, unknown>)
+      if (typeof wanted === 'string') return sendProblem(reply as FastifyReply, problem('not-readable', wanted))
+      const page = await pageOf(shop, wanted)
       const say = sayerOf(desk, request)
       fresh(reply as FastifyReply)
       return {
@@ -59,7 +52,7 @@ export const registerRoutes = (app: FastifyInstance, desk: Desk, { shop }: Regis
       const found = await shop.wrench((request.params as { tag: string }).tag)
       if (!found) return sendProblem(reply as FastifyReply, problem('no-such-wrench', 'The board is at /v1/wrenches.'))
       fresh(reply as FastifyReply)
-      return shownWrench(found, sayerOf(desk, request)) as never
+      return shownWrench(found, sayerOf(desk, request), languageOf(desk, request)) as never
     },
   )
 

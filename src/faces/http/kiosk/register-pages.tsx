@@ -1,71 +1,18 @@
-// The board by the tools and the page of a wrench: read only, what the register says today. Status in words and by a mark of
-// its own, never by colour alone.
-
+// The page of a wrench: its status, its checks over time as a picture and in words, every check, what happened to it. Read only.
 import { showNumber } from '../../../core/number-style.ts'
 import { fromSi } from '../../../core/quantity.ts'
 import { showQuantity } from '../../../core/quantity-text.ts'
 import { units } from '../../../core/unit.ts'
 import type { Shop } from '../../../desk/shop.ts'
+import { drawHistory } from '../../../figures/history-view.ts'
 import { type Book, gaugeOf } from '../../../register/book.ts'
+import { driftOf } from '../../../register/drift.ts'
 import type { FleetRow } from '../../../register/fleet.ts'
-import type { Status } from '../../../register/status-rules.ts'
 import { judge } from '../../../register/verdict.ts'
+import { driftTexts } from '../api/history.ts'
 import { ReportLinks } from './check-report.tsx'
 import { type PageParts, Shell } from './shell.tsx'
-
-// A shape for each status, said in words beside it.
-const marks: Readonly<Record<Status, string>> = {
-  'in-service': '●',
-  'check-due': '◐',
-  'check-before-use': '▲',
-  'out-of-limit': '✕',
-  'set-aside': '○',
-  retired: '–',
-}
-
-const StatusLine = ({ row, language: { words } }: { row: FleetRow; language: PageParts['language'] }) => {
-  const { status, reasons, due } = row.status
-  return (
-    <p class={`status ${status}`}>
-      <span aria-hidden="true">{marks[status]}</span> <strong>{words.register.statuses[status]}</strong>{' '}
-      {reasons.map(({ code, date }) => `${words.register.reasons[code]} (${date})`).join(' ')}
-      {due && (status === 'in-service' || status === 'check-due') && ` ${words.register.due}: ${due.on}.`}
-    </p>
-  )
-}
-
-const addressOf = (tag: string): string => `/wrench/${encodeURIComponent(tag)}`
-
-export const BoardPage = (parts: PageParts & { rows: readonly FleetRow[]; next: string | undefined }) => {
-  const { register } = parts.language.words
-  return (
-    <Shell {...parts} title={register.board}>
-      <h1>{register.board}</h1>
-      {parts.rows.length === 0 && <p class="lead">{register.empty}</p>}
-      <ul class="board">
-        {parts.rows.map((row) => {
-          const { tag, name, place } = row.folder.card.entry.body
-          return (
-            <li key={tag}>
-              <a class="key" href={addressOf(tag)}>
-                {tag}: {name}
-                {place === undefined ? '' : `, ${place}`}
-              </a>
-              <StatusLine row={row} language={parts.language} />
-            </li>
-          )
-        })}
-      </ul>
-      {parts.next !== undefined && (
-        <p>
-          <a class="key" href={`/board?after=${encodeURIComponent(parts.next)}`}>
-            {register.more}
-          </a>
-        </p>
-      )}
-    </Shell>
-  )
-}
+import { StatusLine } from './status-line.tsx'
 
 interface Found {
   readonly book: Book
@@ -109,6 +56,29 @@ const Checks = ({ found: { book, row }, language }: { found: Found; language: Pa
 
 const checksOf = ({ checks }: FleetRow['folder']) =>
   checks.map(({ entry: { id, body } }) => ({ id, date: body.date, state: body.state }))
+/** Drawn for a wide screen and for a narrow one; the words say the same to who does not see it. */
+const History = ({ found: { book, row }, language }: { found: Found; language: PageParts['language'] }) => {
+  const { folder } = row
+  const { words, style } = language
+  const look = { words, style, theme: 'auto', shape: 'wide' } as const
+  const alt = drawHistory({ folder, drifts: driftOf(book, folder) }, look)?.alt
+  if (alt === undefined) return null
+  const address = `/v1/wrenches/${encodeURIComponent(folder.tag)}/history.svg`
+  return (
+    <section>
+      <h2>{words.history.title}</h2>
+      <figure class="history">
+        <picture>
+          <source media="(max-width: 36rem)" srcset={`${address}?shape=narrow`} />
+          <img src={address} alt={alt} />
+        </picture>
+      </figure>
+      {driftTexts(book, folder, language).map((told) => (
+        <p key={told}>{told}</p>
+      ))}
+    </section>
+  )
+}
 
 export const WrenchPage = (parts: PageParts & { found: NonNullable<Awaited<ReturnType<Shop['wrench']>>> }) => {
   const { register } = parts.language.words
@@ -129,6 +99,7 @@ export const WrenchPage = (parts: PageParts & { found: NonNullable<Awaited<Retur
           {register.askWith}
         </a>
       </p>
+      <History found={parts.found} language={parts.language} />
       <h2>{register.checks}</h2>
       {folder.checks.length === 0 ? (
         <p>{register.reasons['never-checked']}</p>

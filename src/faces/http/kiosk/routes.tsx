@@ -7,13 +7,15 @@ import { isQuestionName, type QuestionName, questions } from '../../../questions
 import type { FleetRow } from '../../../register/fleet.ts'
 import { usable } from '../../../register/status-rules.ts'
 import type { Language } from '../../../words/index.ts'
+import { isShow, pageOf } from '../api/wrench-lists.ts'
 import { problem, sendProblem } from '../problem.ts'
 import { AnswerView } from './answer.tsx'
 import { AskLine, OtherReadings } from './ask-line.tsx'
+import { BoardPage } from './board-page.tsx'
 import { FieldNotes, type FormParts, QuestionForm } from './form.tsx'
 import { AngleDialog, Keypad } from './keypad.tsx'
 import { addressOf, filledIn, languageOf, type Query, send } from './page.ts'
-import { BoardPage, WrenchPage } from './register-pages.tsx'
+import { WrenchPage } from './register-pages.tsx'
 import { Shell } from './shell.tsx'
 import { StartPage } from './start.tsx'
 import { baseOf, TakeAlong } from './ways-out.tsx'
@@ -173,9 +175,14 @@ export const kioskRoutes = (app: FastifyInstance, { desk, shop, register, public
   })
 
   app.get('/board', hidden, async (request, reply) => {
-    const { after } = request.query as Query
-    const page = await register.board(ROWS, typeof after === 'string' ? after : undefined)
-    const parts = { language: languageOf(desk, request), shop, here: '/board', rows: page.rows, next: page.next }
+    const { after, show: wanted } = request.query as Query
+    const show = isShow(wanted) ? wanted : undefined
+    const [page, counts] = await Promise.all([
+      pageOf(register, { show, limit: ROWS, after: typeof after === 'string' ? after : undefined }),
+      register.lists.counts(),
+    ])
+    const here = show === undefined ? '/board' : `/board?show=${show}`
+    const parts = { language: languageOf(desk, request), shop, here, rows: page.rows, next: page.next, show, counts }
     return send(reply, <BoardPage {...parts} />, 'no-store')
   })
 

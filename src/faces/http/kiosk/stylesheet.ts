@@ -49,6 +49,8 @@ figure { margin: 1rem 0 } figure img { width: 100%; max-width: 50rem; height: au
 table { border-collapse: collapse; width: 100% } th, td { text-align: start; padding: .5rem .75rem; border-bottom: 1px solid var(--rule) }
 @media (max-width: 36rem) { th, td { padding: .3rem .2rem; font-size: .8rem } }
 .board { list-style: none; padding: 0; display: grid; gap: 1rem } .status { margin: .5rem 0 } .status.out-of-limit, .status.check-before-use { color: var(--wrong) }
+.lists { grid-template-columns: repeat(auto-fill, minmax(10rem, 1fr)); margin-bottom: 1.5rem } .lists [aria-current] { background: var(--ink); color: var(--paper) }
+.history img { max-width: 60rem }
 footer { border-top: 1px solid var(--rule); color: var(--quiet); margin-top: 2rem } footer a { color: inherit; display: inline-block; padding: .75rem 0 }
 h3 { scroll-margin-top: 1rem } .topic h3 { font-size: 1.1rem; margin: 1.25rem 0 .5rem; color: var(--ink) }
 .key.strong, button.strong { background: var(--nut); border-color: var(--nut); color: var(--paper) }

@@ -1,4 +1,5 @@
-// The rows that find wrenches and gauges without reading a history, as they follow from their book; and the entries in them again.
+// What the store keeps at hand of a wrench or a gauge: folded from its book when something is added, and read back as entries.
+
 import { type Book, gaugeOf, wrenchOf } from '../register/book.ts'
 import { lastingEvents } from '../register/event-rules.ts'
 import type { Entry } from '../register/records.ts'
