@@ -3,6 +3,7 @@ import { type Show, shows } from '../../../desk/fleet-index.ts'
 import type { ListedRow } from '../../../register/fleet.ts'
 import { type PageParts, Shell } from './shell.tsx'
 import { StatusLine } from './status-line.tsx'
+import { BoardKeys } from './write-keys.tsx'
 
 export interface BoardParts extends PageParts {
   readonly rows: readonly ListedRow[]
@@ -59,6 +60,7 @@ export const BoardPage = (parts: BoardParts) => {
           )
         })}
       </ul>
+      <BoardKeys words={parts.language.words} />
       {next !== undefined && (
         <p>
           <a class="key" href={`/board?${more}`}>

@@ -13,6 +13,7 @@ import { driftTexts } from '../api/history.ts'
 import { ReportLinks } from './check-report.tsx'
 import { type PageParts, Shell } from './shell.tsx'
 import { StatusLine } from './status-line.tsx'
+import { EntryKeys, Kept, WrenchKeys } from './write-keys.tsx'
 
 interface Found {
   readonly book: Book
@@ -80,7 +81,9 @@ const History = ({ found: { book, row }, language }: { found: Found; language: P
   )
 }
 
-export const WrenchPage = (parts: PageParts & { found: NonNullable<Awaited<ReturnType<Shop['wrench']>>> }) => {
+export const WrenchPage = (
+  parts: PageParts & { found: NonNullable<Awaited<ReturnType<Shop['wrench']>>>; isKept: boolean },
+) => {
   const { register } = parts.language.words
   const { folder } = parts.found.row
   const { tag, name, place, lever, least, most } = folder.card.entry.body
@@ -88,6 +91,7 @@ export const WrenchPage = (parts: PageParts & { found: NonNullable<Awaited<Retur
   return (
     <Shell {...parts} title={title}>
       <h1>{title}</h1>
+      {parts.isKept && <Kept words={parts.language.words} />}
       <StatusLine row={parts.found.row} language={parts.language} />
       <p class="lead">
         {[place, least ? `${least.text} … ${most.text}` : most.text, lever && `${register.lever} ${lever.text}`]
@@ -99,6 +103,7 @@ export const WrenchPage = (parts: PageParts & { found: NonNullable<Awaited<Retur
           {register.askWith}
         </a>
       </p>
+      <WrenchKeys words={parts.language.words} tag={tag} />
       <History found={parts.found} language={parts.language} />
       <h2>{register.checks}</h2>
       {folder.checks.length === 0 ? (
@@ -107,13 +112,24 @@ export const WrenchPage = (parts: PageParts & { found: NonNullable<Awaited<Retur
         <Checks found={parts.found} language={parts.language} />
       )}
       <ReportLinks tag={tag} checks={checksOf(folder)} words={parts.language.words} />
+      <ul>
+        {folder.checks.map(({ entry }) => (
+          <li key={entry.id}>
+            {entry.body.date} <EntryKeys words={parts.language.words} kind="check" id={entry.id} />
+          </li>
+        ))}
+      </ul>
+      <p>
+        <EntryKeys words={parts.language.words} kind="wrench" id={folder.card.entry.id} />
+      </p>
       <p class="about">{parts.language.words.cautions['not-accredited']}</p>
       {folder.events.length > 0 && <h2>{register.happened}</h2>}
       <ul>
         {folder.events.map(({ entry }) => (
           <li key={entry.id}>
             {entry.body.date}: {register.events[entry.body.what]}
-            {entry.body.note === undefined ? '' : `: ${entry.body.note}`}
+            {entry.body.note === undefined ? '' : `: ${entry.body.note}`}{' '}
+            <EntryKeys words={parts.language.words} kind="event" id={entry.id} />
           </li>
         ))}
       </ul>

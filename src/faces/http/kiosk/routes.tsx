@@ -190,8 +190,8 @@ export const kioskRoutes = (app: FastifyInstance, { desk, shop, register, public
     const { tag } = request.params as { tag: string }
     const found = await register.wrench(tag)
     if (!found) return sendProblem(reply, problem('no-such-wrench', 'The board is at /board.'))
-    const here = `/wrench/${encodeURIComponent(tag)}`
-    const page = <WrenchPage language={languageOf(desk, request)} shop={shop} here={here} found={found} />
+    const parts = { language: languageOf(desk, request), shop, here: `/wrench/${encodeURIComponent(tag)}` }
+    const page = <WrenchPage {...parts} found={found} isKept={'kept' in (request.query as Query)} />
     return send(reply, page, 'no-store')
   })
 }

@@ -32,7 +32,7 @@ fieldset { border: 0; margin: 0; padding: 0; display: grid; grid-template-column
 legend { padding: 0; font-weight: 700; margin-bottom: .5rem } legend.quiet { position: absolute; inset-inline-start: -100vw }
 .field { display: grid; align-content: start; gap: .25rem }
 label { font-weight: 600 }
-input[type=text], select { width: 100%; min-height: max(calc(var(--key) * .85), 3rem); padding: .5rem .9rem; font: inherit; font-size: 1.35rem; color: inherit; background: var(--sheet); border: 2px solid var(--rule); border-radius: .6rem }
+input[type=text], input[type=date], input[type=password], select { width: 100%; min-height: max(calc(var(--key) * .85), 3rem); padding: .5rem .9rem; font: inherit; font-size: 1.35rem; color: inherit; background: var(--sheet); border: 2px solid var(--rule); border-radius: .6rem }
 ::placeholder { color: var(--quiet); opacity: 1; font-style: italic; font-size: 1.05rem }
 .about { font-size: .95rem; color: var(--quiet) } .about p { margin: 0 }
 .wrong input, .wrong select { border: 4px solid var(--wrong) } .fault { color: var(--wrong); font-weight: 600 }
@@ -48,6 +48,7 @@ figure { margin: 1rem 0 } figure img { width: 100%; max-width: 50rem; height: au
 .part { margin: 1.25rem 0; overflow-wrap: anywhere } .cautions { padding: .75rem 1rem; border: 3px solid var(--hand); border-radius: .75rem }
 table { border-collapse: collapse; width: 100% } th, td { text-align: start; padding: .5rem .75rem; border-bottom: 1px solid var(--rule) }
 @media (max-width: 36rem) { th, td { padding: .3rem .2rem; font-size: .8rem } }
+.entry-keys a { display: inline-block; padding: .6rem .5rem; color: inherit } textarea { width: 100%; padding: .5rem .9rem; font: inherit; font-size: 1.2rem; color: inherit; background: var(--sheet); border: 2px solid var(--rule); border-radius: .6rem }
 .board { list-style: none; padding: 0; display: grid; gap: 1rem } .status { margin: .5rem 0 } .status.out-of-limit, .status.check-before-use { color: var(--wrong) }
 .lists { grid-template-columns: repeat(auto-fill, minmax(10rem, 1fr)); margin-bottom: 1.5rem } .lists [aria-current] { background: var(--ink); color: var(--paper) }
 .history img { max-width: 60rem }
