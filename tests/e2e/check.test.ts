@@ -1,7 +1,8 @@
 // A check from the plan to its printed report: the built program at the terminal with lines piped in, keeping in a real database
 // file; then the built service on the same file, its report over HTTP, and the page in a real Chromium on the screen and on paper.
 import { spawn } from 'node:child_process'
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
@@ -11,6 +12,11 @@ import { lazyStore } from '../../src/store/lazy.ts'
 import { openStore } from '../../src/store/open.ts'
 import { hasBrowser, mustHaveBrowser, openBrowser } from '../support/browser.ts'
 import { type Service, startService } from '../support/service.ts'
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+interface Axe {
+  readonly axe: { readonly run: () => Promise<{ readonly violations: ReadonlyArray<{ readonly id: string }> }> }
+}
 
 const root = join(import.meta.dirname, '../..')
 const folder = mkdtempSync(join(tmpdir(), 'armlength-check-'))
@@ -114,6 +120,27 @@ describe('its report', () => {
     expect(report.verdict.code).toBe('pass')
     for (const { setting, mean, deviation } of report.points) {
       expect(kept.out).toContain(`${setting.text}, 5 read: mean ${mean.text}, deviation ${deviation.text}`)
+    }
+  })
+
+  it.runIf(hasBrowser || mustHaveBrowser)('is accessible by axe on a small screen, light and dark', async () => {
+    const browser: Browser = await openBrowser()
+    try {
+      for (const colorScheme of ['light', 'dark'] as const) {
+        const viewport = { width: 380, height: 800 }
+        const page = await (await browser.newContext({ colorScheme, viewport, bypassCSP: true })).newPage()
+        for (const path of ['/wrench/W-07', `/wrench/W-07/check/${id}`]) {
+          await page.goto(`${service.url}${path}`)
+          await page.evaluate(axe)
+          const found = await page.evaluate(async () => {
+            const { violations } = await (globalThis as unknown as Axe).axe.run()
+            return violations.map((one) => one.id)
+          })
+          expect(found).toEqual([])
+        }
+      }
+    } finally {
+      await browser.close()
     }
   })
 
