@@ -26,7 +26,7 @@ export const SignInPage = (parts: PageParts & { then: string; trouble: Trouble |
       )}
       {trouble?.kind !== 'noPin' && (
         <form method="post" action="/sign-in" class="pin">
-          <input type="hidden" name="then" value={then} />
+          <input type="hidden" name="onward" value={then} />
           <div class="field">
             <label for="in-pin">{keep.pin}</label>
             <input

@@ -46,7 +46,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   const isSecure = (request: FastifyRequest): boolean => request.protocol === 'https'
 
   const signInPage = (request: FastifyRequest, reply: FastifyReply, then: string, trouble?: Trouble): FastifyReply => {
-    const here = `/sign-in?then=${encodeURIComponent(then)}`
+    const here = `/sign-in?onward=${encodeURIComponent(then)}`
     const about = pin ? trouble : ({ kind: 'noPin' } as const)
     return send(
       reply,
@@ -59,7 +59,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   const writer = (request: FastifyRequest, reply: FastifyReply, form: Form): Session | undefined => {
     const session = sessions.of(request.headers.cookie)
     if (session && isOwn(request) && form['token'] === session.token) return session
-    signInPage(request, reply.code(403), ownPath(form['then']), { kind: 'stale' })
+    signInPage(request, reply.code(403), ownPath(form['onward']), { kind: 'stale' })
     return undefined
   }
 
@@ -106,13 +106,13 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   }
 
   app.get('/sign-in', hidden, (request, reply) => {
-    const { then } = request.query as Query
-    return signInPage(request, reply, ownPath(typeof then === 'string' ? then : undefined))
+    const { onward } = request.query as Query
+    return signInPage(request, reply, ownPath(typeof onward === 'string' ? onward : undefined))
   })
 
   app.post('/sign-in', hidden, async (request, reply) => {
     const form = request.body as Form
-    const then = ownPath(form['then'])
+    const then = ownPath(form['onward'])
     if (!pin) return signInPage(request, reply.code(403), then)
     if (!isOwn(request)) return signInPage(request, reply.code(403), then, { kind: 'stale' })
     const wait = lockOut.waitOf(request.ip)
@@ -142,7 +142,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     const { kind } = request.params as { kind: string }
     if (!isKind(kind)) return sendProblem(reply, problem('not-found', 'What can be kept stands on the board.'))
     const session = sessions.of(request.headers.cookie)
-    if (!session) return reply.redirect(`/sign-in?then=${encodeURIComponent(ownPath(request.url))}`, 303)
+    if (!session) return reply.redirect(`/sign-in?onward=${encodeURIComponent(ownPath(request.url))}`, 303)
     const asked = textsIn(request.query as Query)
     const replaced = asked['supersedes'] === undefined ? undefined : await register.entry(asked['supersedes'])
     const known = replaced && replaced.kind === kind ? textsOf(replaced) : {}
