@@ -81,6 +81,9 @@ const draftOf = (kind: Kind, values: Readonly<Record<string, unknown>>, raw: unk
   } as Draft
 }
 
+const correctionIn = (raw: unknown): { readonly supersedes?: string } =>
+  typeof raw === 'object' && raw !== null && 'supersedes' in raw ? { supersedes: String(raw.supersedes) } : {}
+
 export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
   const days = new Intl.DateTimeFormat('sv-SE', { timeZone })
   const today = (): Today => ({ today: days.format(now()) })
@@ -156,12 +159,13 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
     since: store.since,
     entry: async (entryId) => (await store.entry(entryId))?.entry,
     keep: async (kind, raw, who) => {
+      // Before anything is read: whoever may not write learns nothing of what is there.
+      if (!mayRecord({ by: who, kind, ...correctionIn(raw) })) return { kind: 'forbidden' }
       const reading = readQuestion(keepables[kind], raw)
       if (reading.faults.length > 0 || reading.missing.length > 0) {
         return { kind: 'refused', faults: reading.faults, missing: reading.missing }
       }
       const draft = draftOf(kind, reading.values, raw, who)
-      if (!mayRecord(draft)) return { kind: 'forbidden' }
       for (let tries = 0; tries < MOST_TRIES; tries++) {
         const kept = await tryOnce(draft)
         if (kept !== 'again') return kept

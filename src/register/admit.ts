@@ -18,7 +18,7 @@ export const mayAdd: Readonly<Record<By['role'], readonly Kind[]>> = {
 }
 
 /** Whether a role may record this at all; a door tells it as forbidden, not as a fault. */
-export const mayRecord = ({ by, kind, supersedes }: Draft): boolean =>
+export const mayRecord = ({ by, kind, supersedes }: Pick<Draft, 'by' | 'kind' | 'supersedes'>): boolean =>
   mayAdd[by.role].includes(kind) && (supersedes === undefined || by.role !== 'mechanic')
 
 const cardFaults = (card: WrenchCard): Fault[] => {

@@ -40,6 +40,11 @@ describe('who may write', () => {
     expect((await shop.since(0, 100)).length).toBe(before + (may ? 1 : 0))
   })
 
+  it('is told before what is wrong with it', async () => {
+    const shop = await filled()
+    expect((await shop.keep('wrench', { tag: '?' }, { role: 'mechanic', door: 'chat' })).kind).toBe('forbidden')
+  })
+
   it.each(kindNames.filter((kind) => kind !== 'withdrawal' && kind !== 'wrench' && kind !== 'gauge'))(
     'a mechanic corrects no %s, a keeper does',
     async (kind) => {
