@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto'
 import closeWithGrace from 'close-with-grace'
 import { topics } from '../commands/index.ts'
 import { chatSettingsOf, loadSettings, type Settings } from './config.ts'
+import { DEMO_SHOP, fillDemo } from './demo/fill.ts'
 import type { Chat } from './faces/chat/gateway.ts'
 import { open, registerParts } from './opening.ts'
 import { tellSystemd, withSecrets } from './systemd.ts'
@@ -15,7 +16,7 @@ const complain = (text: string): void => void process.stderr.write(`${text}\n`)
 // Whoever reads our lines may stop reading: `npm run ask -- … | head` is no failure.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 1))
 
-const serve = async (settings: Settings): Promise<void> => {
+const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
   const { pino } = await import('pino')
   const { createCounters } = await import('./counters.ts')
   const { buildHttp } = await import('./faces/http/server.ts')
@@ -23,6 +24,7 @@ const serve = async (settings: Settings): Promise<void> => {
   const log = pino({ level: settings.LOG_LEVEL }, pino.destination(2))
   const counters = createCounters({ process: true })
   const { desk, shop, trouble: registerTrouble, close } = open(settings, counters.asked)
+  if (isDemo) await fillDemo(shop)
   const pictures = createPictures()
   const forChat = chatSettingsOf(settings)
   let chat: Chat | undefined
@@ -67,9 +69,10 @@ const [verb = 'serve', ...argv] = process.argv.slice(2)
 try {
   const settings = loadSettings(withSecrets(process.env))
   const run = verbs[verb]
-  if (verb === 'serve') await serve(settings)
+  if (verb === 'serve') await serve(settings, false)
+  else if (verb === 'demo') await serve({ ...settings, DATABASE_URL: 'memory:', SHOP_NAME: DEMO_SHOP }, true)
   else if (run) process.exitCode = await run(settings, argv, { out: line, err: complain })
-  else throw new Error(`there is no verb “${verb}”; there are: ${['serve', ...Object.keys(verbs)].join(', ')}`)
+  else throw new Error(`there is no verb “${verb}”; there are: ${['serve', 'demo', ...Object.keys(verbs)].join(', ')}`)
 } catch (error) {
   complain(`Armlength could not start: ${(error as Error).message}`)
   process.exitCode = 1

@@ -13,6 +13,7 @@ import type { RegisterStore } from '../store/lazy.ts'
 import type { Filed } from '../store/store.ts'
 import { cardsOf, entriesIn } from './card-rows.ts'
 import { createFleetIndex, type FleetIndex } from './fleet-index.ts'
+import { type Intake, intakeOf } from './intake.ts'
 import { readQuestion } from './read.ts'
 
 export interface ShopParts {
@@ -60,6 +61,8 @@ export interface Shop {
   readonly gauges: () => Promise<readonly Entry<'gauge'>[]>
   /** Every wrench that is not retired, as it stands: for choosing among them. */
   readonly fleet: () => Promise<Book>
+  /** Reads a sheet in, all of it or nothing; dry: only judges it. */
+  readonly takeIn: (sheet: string, who: Writer, dryRun: boolean) => Promise<Intake>
   readonly since: RegisterStore['since']
   readonly today: () => Today
 }
@@ -210,6 +213,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       } while (after !== undefined)
       return found
     },
+    takeIn: intakeOf({ store, now, id, timeZone }),
     lists: createFleetIndex({ store, today, gauges, bookOf }),
     gauges,
   }

@@ -1,5 +1,5 @@
 // An entry back to texts: what somebody would type to keep the same again. For forms that correct, and for sheets that are read in.
-import { echoQuantity } from '../core/quantity-text.ts'
+import { writeQuantity } from '../core/quantity-text.ts'
 import { type Measured, quantityOf, type Tolerance } from '../register/parts.ts'
 import type { BodyOf, Check, Entry, Kind } from '../register/records.ts'
 
@@ -15,8 +15,8 @@ const toleranceText = (tolerance: Tolerance | undefined): string | undefined => 
   return of === 'reading' || /%.*f/i.test(share.text) ? share.text : `${share.text} of full scale`
 }
 
-// The number as it was typed where it can be typed again alone; else from the value.
-const written = (one: Measured): string => echoQuantity(quantityOf(one))
+// Such that it is read as exactly this number: 4.9710, as 4.971 might be thousands.
+const written = (one: Measured): string => writeQuantity(quantityOf(one))
 
 const pointsText = (points: Check['points']): string =>
   points.map(({ setting, readings }) => `${written(setting)}: ${readings.map(written).join('; ')}`).join(' | ')

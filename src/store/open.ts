@@ -11,7 +11,9 @@ export const storeKindOf = (url: string): 'sqlite' | 'postgres' | 'memory' | und
   return /^postgres(ql)?:\/\/./.test(url) && URL.canParse(url) ? 'postgres' : undefined
 }
 
-const pathOf = (url: string): string => (url.startsWith('file://') ? fileURLToPath(url) : url.slice('file:'.length))
+/** The file of a `file:` address. */
+export const pathOf = (url: string): string =>
+  url.startsWith('file://') ? fileURLToPath(url) : url.slice('file:'.length)
 
 export interface OpenOptions {
   /** Told of connections to a server that broke while nobody used them. */

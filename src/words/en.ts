@@ -1115,6 +1115,38 @@ export const en = {
     'too-long': { allowed: 'at most {most} characters', hint: 'Type the value alone.' },
     'above-limit': { allowed: 'at most {limit}', hint: 'Look at the number and its unit: at most {limit} is taken.' },
     'below-limit': { allowed: 'at least {limit}', hint: 'Look at the number and its unit: at least {limit} is taken.' },
+    'sheet-unreadable': {
+      allowed: 'comma-separated values (RFC 4180) in UTF-8',
+      hint: 'Look at the quotes of this line: a quote inside a cell is written twice, and every one that opens closes.',
+    },
+    'sheet-column': {
+      allowed: '{options}',
+      hint: 'No column has this name: rename it in the first line, or take it out.',
+    },
+    'sheet-column-twice': {
+      allowed: 'each column once',
+      hint: 'This column is there twice: take one out.',
+    },
+    'sheet-empty': {
+      allowed: 'a first line with the names of the columns, and a line for each entry',
+      hint: 'There is nothing to read in: a sheet of wrenches begins with tag,name,wrench-type,most.',
+    },
+    'sheet-too-long': {
+      allowed: 'at most {most} rows',
+      hint: 'Send it in parts; what was read in already is known and left alone.',
+    },
+    'sheet-cells': {
+      allowed: 'at most {most} cells',
+      hint: 'This line has more cells than there are columns: put a text that holds the separator in quotes.',
+    },
+    'sheet-missing': {
+      allowed: 'a filled cell',
+      hint: 'This is needed: fill the cell, or add the column.',
+    },
+    'sheet-head': {
+      allowed: 'id, at, role and door as an export writes them',
+      hint: 'Leave id, at, role and door out for entries of your own; they belong to an export.',
+    },
     'key-taken': {
       allowed: 'a new Idempotency-Key for a new entry',
       hint: 'This key was used for another entry: send a new one.',

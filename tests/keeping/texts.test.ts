@@ -1,6 +1,7 @@
 // Entries back to texts: what was kept, typed again, is kept alike; for every kind, with whatever of it is there.
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { writeNumber } from '../../src/core/number-style.ts'
 import { readQuestion } from '../../src/desk/read.ts'
 import { keepables } from '../../src/keeping/index.ts'
 import { textsOf } from '../../src/keeping/texts.ts'
@@ -14,7 +15,7 @@ const bodyOf = (kind: Kind, raw: Raw): BodyOf<Kind> => {
   return keepables[kind].body(values, raw)
 }
 
-const number = fc.integer({ min: 1, max: 99_999 }).map((n) => String(n / 100))
+const number = fc.integer({ min: 1, max: 999_999 }).map((n) => writeNumber(n / 1000))
 const torque = fc
   .tuple(number, fc.constantFrom('N·m', 'lbf·ft', 'ft-lbs', 'in-lb', 'kgf·m'))
   .map((parts) => parts.join(' '))
@@ -32,7 +33,7 @@ const wrenches = raws({
   tag: fc.constantFrom('W-07', 'w.8', 'Ä-1'),
   name,
   'wrench-type': fc.constantFrom('click', 'beam', 'dial'),
-  most: torque.map((text) => `9${text}`),
+  most: fc.integer({ min: 100, max: 999 }).map((n) => `${n} kgf·m`),
   mark: optional(torque),
   lever: optional(length),
   serial: optional(name),

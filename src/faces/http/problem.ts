@@ -19,6 +19,7 @@ export const problems = {
   'not-answered': { status: 422, title: 'Something is missing, so there is nothing to draw' },
   'not-found': { status: 404, title: 'There is nothing at this address' },
   'too-large': { status: 413, title: 'The request is too large' },
+  'not-csv': { status: 415, title: 'Only text/csv is read here' },
   'not-json': { status: 415, title: 'Only application/json is read' },
   'too-many': { status: 429, title: 'Too many requests' },
   outage: { status: 500, title: 'Something here failed, not your question' },

@@ -20,6 +20,7 @@ import { registerRoutes } from './api/register.ts'
 import { registerFileRoutes } from './api/register-out.ts'
 import type { RegisterParts } from './api/register-parts.ts'
 import { registerWritingRoutes } from './api/register-writing.ts'
+import { sheetRoutes } from './api/sheets.ts'
 import { wrenchListRoutes } from './api/wrench-lists.ts'
 import { readBody } from './body.ts'
 import { placeRoutes } from './kiosk/place-routes.tsx'
@@ -196,6 +197,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   historyRoutes(app, parts.desk, parts.register.shop, parts.pictures)
   wrenchListRoutes(app, parts.register.shop)
   registerFileRoutes(app, parts.desk, parts.register)
+  await sheetRoutes(app, parts.desk, parts.register)
   const { desk, shop, publicUrl } = parts
   const kiosk = { desk, shop, register: parts.register.shop, publicUrl }
   kioskRoutes(app, kiosk)

@@ -46,6 +46,60 @@ const check = {
   'gauge-uncertainty': '0.5 %',
 }
 
+describe('sheets', () => {
+  const sheet = 'tag,name,wrench-type,most\nW-1,Small,click,25 N·m\n'
+  const send = (text: string, key?: string, query = '') =>
+    http.inject({
+      method: 'POST',
+      url: `/v1/import${query}`,
+      payload: text,
+      headers: { 'content-type': 'text/csv', ...(key === undefined ? {} : { authorization: `Bearer ${key}` }) },
+    })
+
+  it('are read in by those with a key, tried first, and go out again', async () => {
+    await start()
+    expect((await send(sheet)).statusCode).toBe(401)
+    expect((await send(sheet, MECHANIC)).statusCode).toBe(403)
+    expect((await send(sheet, KEEPER, '?dry-run')).json()).toEqual({ rows: { new: 1, again: 0 }, kept: false })
+    expect((await http.inject('/v1/wrenches')).json()).toEqual({ wrenches: [] })
+    expect((await send(sheet, KEEPER)).json()).toEqual({ rows: { new: 1, again: 0 }, kept: true })
+    expect((await send(sheet, KEEPER)).json()).toEqual({ rows: { new: 0, again: 1 }, kept: true })
+    const out = await http.inject('/v1/export.csv')
+    expect(out.headers['content-type']).toBe('text/csv; charset=utf-8')
+    await http.close()
+    await start()
+    expect((await send(out.body, KEEPER)).json()).toEqual({ rows: { new: 1, again: 0 }, kept: true })
+    expect((await http.inject('/v1/export.csv')).body).toBe(out.body)
+  })
+
+  it('that are wrong are told line by line', async () => {
+    await start()
+    const reply = await send('tag,name,wrench-type,most\nW-1,,click,25\n', KEEPER)
+    expect(reply.statusCode).toBe(422)
+    expect(reply.json()).toMatchObject({
+      count: 2,
+      rows: [
+        { line: 2, column: 'most', code: 'unit-missing', got: '25' },
+        { line: 2, column: 'name', code: 'empty' },
+      ],
+    })
+  })
+
+  it.each(['', '\u0000', '"', `tag\n${'x,'.repeat(100_000)}`, 'a'.repeat(200_000)])(
+    'hostile ones are told, not fallen over',
+    async (text) => {
+      await start()
+      expect([400, 415, 422]).toContain((await send(text, KEEPER)).statusCode)
+    },
+  )
+
+  it('of another kind of content, or too large, are not read', async () => {
+    await start()
+    expect((await post('/v1/import', { tag: 'W-1' }, KEEPER)).statusCode).toBe(415)
+    expect((await send('x'.repeat(11 * 1024 * 1024), KEEPER)).statusCode).toBe(413)
+  })
+})
+
 describe('which wrench', () => {
   it('is answered from the register as it is now, and kept by nobody', async () => {
     await start()

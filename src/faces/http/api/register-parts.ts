@@ -3,11 +3,12 @@ import type { FastifyReply, FastifyRequest } from 'fastify'
 import { z } from 'zod'
 import type { Desk } from '../../../desk/desk.ts'
 import { type Sayer, sayerFor } from '../../../desk/say.ts'
-import type { Shop } from '../../../desk/shop.ts'
+import type { Shop, Writer } from '../../../desk/shop.ts'
 import type { Inputs } from '../../../questions/question.ts'
 import { type Language, languageFor } from '../../../words/index.ts'
 import type { PinHash } from '../kiosk/pin.ts'
-import type { WriterKey } from '../writers.ts'
+import { problem, sendProblem } from '../problem.ts'
+import { roleOf, type WriterKey } from '../writers.ts'
 
 export interface RegisterParts {
   readonly shop: Shop
@@ -37,3 +38,27 @@ export const textsSchema = (inputs: Inputs, without: readonly string[] = []) =>
       }),
     ),
   )
+
+/** Who writes with this request; where nobody may, the reply is made. */
+export const writerOf = (
+  { keys }: RegisterParts,
+  request: FastifyRequest,
+  reply: FastifyReply,
+): (Writer & { readonly door: 'http' }) | undefined => {
+  if (keys.length === 0) {
+    sendProblem(reply, problem('forbidden', 'Nobody may write over HTTP here: API_KEYS_FILE is not set.'))
+    return undefined
+  }
+  const role = roleOf(keys, request.headers.authorization)
+  if (role === undefined) {
+    reply.header('www-authenticate', 'Bearer')
+    sendProblem(reply, problem('no-key', 'Send a key of this shop: Authorization: Bearer …'))
+    return undefined
+  }
+  const key = request.headers['idempotency-key']
+  if (typeof key === 'string' && !/^[\x21-\x7e]{1,128}$/.test(key)) {
+    sendProblem(reply, problem('not-readable', 'An Idempotency-Key has 1 to 128 visible characters.'))
+    return undefined
+  }
+  return { role, door: 'http', ...(typeof key === 'string' ? { key } : {}) }
+}

@@ -6,12 +6,11 @@ import type { Keeping } from '../../../desk/shop.ts'
 import { keepables } from '../../../keeping/index.ts'
 import { entrySchema, type Kind } from '../../../register/records.ts'
 import { problem, sendProblem } from '../problem.ts'
-import { roleOf } from '../writers.ts'
 import { growing, judgeOnly } from './checks.ts'
-import { asItIs, fresh, type RegisterParts, sayerOf, textsSchema, untouched } from './register-parts.ts'
+import { asItIs, fresh, type RegisterParts, sayerOf, textsSchema, untouched, writerOf } from './register-parts.ts'
 
 export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: RegisterParts): void => {
-  const { shop, keys } = parts
+  const { shop } = parts
   const dryRun = (query: unknown): boolean => Object.hasOwn(query as object, 'dry-run')
   const tags = ['register']
 
@@ -34,20 +33,8 @@ export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: R
     request: FastifyRequest,
     reply: FastifyReply,
   ): Promise<FastifyReply> => {
-    if (keys.length === 0) {
-      return sendProblem(reply, problem('forbidden', 'Nobody may write over HTTP here: API_KEYS_FILE is not set.'))
-    }
-    const role = roleOf(keys, request.headers.authorization)
-    if (role === undefined) {
-      reply.header('www-authenticate', 'Bearer')
-      return sendProblem(reply, problem('no-key', 'Send a key of this shop: Authorization: Bearer …'))
-    }
-    const key = request.headers['idempotency-key']
-    const who = { role, door: 'http' as const, ...(typeof key === 'string' ? { key } : {}) }
-    if (typeof key === 'string' && !/^[\x21-\x7e]{1,128}$/.test(key)) {
-      return sendProblem(reply, problem('not-readable', 'An Idempotency-Key has 1 to 128 visible characters.'))
-    }
-    return answerKept(request, reply, await shop.keep(kind, raw, who))
+    const who = writerOf(parts, request, reply)
+    return who ? answerKept(request, reply, await shop.keep(kind, raw, who)) : reply
   }
 
   const written = (kind: Kind, summary: string, without: readonly string[] = []) => ({
