@@ -170,6 +170,8 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
         frameAncestors: ["'none'"],
       },
     },
+    // Forms of our own pages must be known as such: without a referrer a browser sends no origin with them.
+    referrerPolicy: { policy: 'same-origin' },
     strictTransportSecurity: false,
     crossOriginOpenerPolicy: false,
     originAgentCluster: false,

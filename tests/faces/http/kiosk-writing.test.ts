@@ -259,6 +259,7 @@ describe('writing', () => {
     ['no token', {}, {}],
     ['a page of somebody else', {}, { 'sec-fetch-site': 'cross-site' }],
     ['another origin', {}, { origin: 'https://elsewhere.example' }],
+    ['an origin that says nothing', {}, { origin: 'null' }],
   ])('with %s is refused, and writes nothing', async (_what, changed, headers) => {
     await start()
     const cookie = await signIn()

@@ -89,6 +89,7 @@ describe('the OpenAPI document', () => {
           '/screen.css',
           '/about',
           '/qr.svg',
+          '/wrench/:tag/check',
           '/sign-in',
           '/sign-out',
           '/keep/:kind',

@@ -1,5 +1,6 @@
 // Where somebody signs in to write: one field, large digits, no name. Without a script as with one.
 import { render } from '../../../words/render.ts'
+import { Keypad } from './keypad.tsx'
 import { type PageParts, Shell } from './shell.tsx'
 
 export type Trouble =
@@ -49,6 +50,7 @@ export const SignInPage = (parts: PageParts & { then: string; trouble: Trouble |
           </div>
         </form>
       )}
+      <Keypad words={parts.language.words} />
     </Shell>
   )
 }

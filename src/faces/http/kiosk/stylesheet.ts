@@ -48,6 +48,8 @@ figure { margin: 1rem 0 } figure img { width: 100%; max-width: 50rem; height: au
 .part { margin: 1.25rem 0; overflow-wrap: anywhere } .cautions { padding: .75rem 1rem; border: 3px solid var(--hand); border-radius: .75rem }
 table { border-collapse: collapse; width: 100% } th, td { text-align: start; padding: .5rem .75rem; border-bottom: 1px solid var(--rule) }
 @media (max-width: 36rem) { th, td { padding: .3rem .2rem; font-size: .8rem } }
+.next-reading { border: 4px solid var(--ink); border-radius: 1rem; padding: .5rem 1.25rem 1rem; background: var(--sheet) } .next-reading h2 { font-size: 1.6rem } .next-reading input { font-size: 1.8rem }
+p > .key { inline-size: fit-content }
 .entry-keys a { display: inline-block; padding: .6rem .5rem; color: inherit } textarea { width: 100%; padding: .5rem .9rem; font: inherit; font-size: 1.2rem; color: inherit; background: var(--sheet); border: 2px solid var(--rule); border-radius: .6rem }
 .board { list-style: none; padding: 0; display: grid; gap: 1rem } .status { margin: .5rem 0 } .status.out-of-limit, .status.check-before-use { color: var(--wrong) }
 .lists { grid-template-columns: repeat(auto-fill, minmax(10rem, 1fr)); margin-bottom: 1.5rem } .lists [aria-current] { background: var(--ink); color: var(--paper) }

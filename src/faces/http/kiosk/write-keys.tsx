@@ -30,7 +30,19 @@ const Keys = ({
 export const BoardKeys = ({ words }: KeyParts) => <Keys words={words} kinds={['wrench', 'gauge']} known={{}} />
 
 export const WrenchKeys = ({ words, tag }: KeyParts & { tag: string }) => (
-  <Keys words={words} kinds={['check', 'event', 'uses']} known={{ wrench: tag }} />
+  <>
+    <p>
+      <a class="key strong" href={`/wrench/${encodeURIComponent(tag)}/check`}>
+        {`${words.keep.guided}: ${tag}`}
+      </a>
+    </p>
+    <p data-resume={tag} hidden>
+      <a class="key" href={`/wrench/${encodeURIComponent(tag)}/check`}>
+        {words.keep.goOn}
+      </a>
+    </p>
+    <Keys words={words} kinds={['check', 'event', 'uses']} known={{ wrench: tag }} />
+  </>
 )
 
 /** Beside an entry: correct it, take it back. */

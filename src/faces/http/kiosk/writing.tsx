@@ -1,12 +1,15 @@
 // Writing at the kiosk: signing in with the PIN, the forms, and what came of them. Every write needs a session, the token of its
 // form, and a page of our own that sent it; the PIN makes a keeper.
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import { checkingOf } from '../../../desk/checking.ts'
 import { sayerFor } from '../../../desk/say.ts'
 import type { Keeping } from '../../../desk/shop.ts'
 import { keepables } from '../../../keeping/index.ts'
 import { textsOf } from '../../../keeping/texts.ts'
 import { type Kind, kindNames, tagOf } from '../../../register/records.ts'
 import { problem, sendProblem } from '../problem.ts'
+import { GuidedPage } from './guided.tsx'
+import type { GuidedParts } from './guided-setup.tsx'
 import { KeepPage, type KeepParts } from './keep-form.tsx'
 import { createLockOut } from './lock-out.ts'
 import { languageOf, type Query, send } from './page.ts'
@@ -29,7 +32,7 @@ const LONGEST_FORM = 16 * 1024
 const MOST_TAGS = 200
 
 /** Only a path of our own is gone on to. */
-const ownPath = (text: string | undefined): string => (text && /^\/(?![/\\])[^\s]{0,500}$/.test(text) ? text : '/')
+const ownPath = (text: string | undefined): string => (text && /^\/(?![/\\])[^\s]{0,4000}$/.test(text) ? text : '/')
 
 /** Sent by one of our own pages: what browsers tell of it is not otherwise. */
 const isOwn = (request: FastifyRequest): boolean => {
@@ -104,6 +107,25 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     const told = { kind, values, faults: kept.faults.map(say.fault), missing: kept.missing, session, formKey: key }
     return formPage(request, reply.code(422), told)
   }
+
+  app.get('/wrench/:tag/check', hidden, async (request, reply) => {
+    const { tag } = request.params as { tag: string }
+    const found = await register.wrench(tag)
+    if (!found) return sendProblem(reply, problem('no-such-wrench', 'The board is at /board.'))
+    const language = languageOf(desk, request)
+    const asked = Object.fromEntries(
+      Object.entries(textsIn(request.query as Query)).filter(([, text]) => text.trim() !== ''),
+    )
+    const own = found.row.folder.tag
+    const { today } = register.today()
+    const known = { date: today, state: 'as-found', ...asked, wrench: own }
+    const document = await checkingOf(register).grow(known, language)
+    const gauges = (await register.gauges()).map(({ body }) => body)
+    const session = sessions.of(request.headers.cookie)
+    const told: GuidedParts = { tag: own, document, asked, gauges, session, formKey: id(), today }
+    const page = { language, shop, here: ownPath(request.url) }
+    return send(reply, <GuidedPage {...page} parts={told} />, 'no-store')
+  })
 
   app.get('/sign-in', hidden, (request, reply) => {
     const { onward } = request.query as Query

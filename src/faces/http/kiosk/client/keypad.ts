@@ -52,7 +52,8 @@ export const watchKeypad = (): void => {
 
   const show = (): void => {
     if (!field || !echo) return
-    echo.textContent = field.value === '' ? '–' : field.value
+    const shown = field.type === 'password' ? '•'.repeat(field.value.length) : field.value
+    echo.textContent = shown === '' ? '–' : shown
   }
   const close = (): void => {
     pad.hidden = true
@@ -101,6 +102,7 @@ export const watchKeypad = (): void => {
       const fields = fieldsOf(field.form)
       const next = fields[fields.indexOf(field) + 1]
       if (next) next.focus()
+      else if (field.form && !field.form.matches('[data-live]')) field.form.requestSubmit()
       else {
         field.blur()
         close()

@@ -6,6 +6,7 @@ import { watchKeypad } from './keypad.ts'
 import { watchLine } from './line.ts'
 import { watchLive } from './live.ts'
 import { offerRecent } from './recent.ts'
+import { resumeCheck } from './resume.ts'
 import { watchScreen } from './screen.ts'
 
 const line = watchLine()
@@ -15,4 +16,5 @@ watchAngle()
 offerRecent()
 watchIdle()
 watchScreen()
+resumeCheck()
 document.documentElement.classList.add('with-script')
