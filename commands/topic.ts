@@ -4,6 +4,8 @@ import type { en } from '../src/words/en.ts'
 
 export type TopicName = keyof (typeof en)['topics']
 export type OfferWord = keyof (typeof en)['offers']
+/** What can be done with the register where a topic says so: added, shown, noted. */
+export type RegisterWord = keyof (typeof en)['chatRegister']['offers']
 
 export interface Offer {
   readonly word: OfferWord
@@ -17,7 +19,13 @@ export interface Offer {
 export type Topic =
   | { readonly name: TopicName; readonly shape: 'alone'; readonly question: QuestionName }
   | { readonly name: TopicName; readonly shape: 'text' }
-  | { readonly name: TopicName; readonly shape: 'find' | 'parts'; readonly offers: readonly Offer[] }
+  | { readonly name: TopicName; readonly shape: 'find'; readonly offers: readonly Offer[] }
+  | {
+      readonly name: TopicName
+      readonly shape: 'parts'
+      readonly offers: readonly Offer[]
+      readonly register?: readonly RegisterWord[]
+    }
 
 export const offersOf = (topic: Topic): readonly QuestionName[] =>
   topic.shape === 'text'

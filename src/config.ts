@@ -76,6 +76,16 @@ export const settings = {
     without: undefined,
     allowed: '1 to 20 digits; without it the one that the token belongs to',
   },
+  DISCORD_KEEPER_ROLE: {
+    schema: snowflake,
+    without: undefined,
+    allowed: 'the id of the role whose members keep the register, beside those who manage the server',
+  },
+  DISCORD_MECHANIC_ROLE: {
+    schema: snowflake,
+    without: undefined,
+    allowed: 'the id of the role whose members note checks and events',
+  },
   DISCORD_API_URL: {
     schema: httpUrl,
     without: 'https://discord.com/api',
@@ -153,6 +163,9 @@ export const loadSettings = (env: Readonly<Record<string, string | undefined>>):
 
 /** What the chat door needs; undefined where it stays shut. */
 export const chatSettingsOf = (all: Settings) => {
+  const { DISCORD_KEEPER_ROLE: keeperRole, DISCORD_MECHANIC_ROLE: mechanicRole } = all
   const { DISCORD_TOKEN: token, DISCORD_APPLICATION_ID: applicationId, DISCORD_API_URL: apiUrl, DISCORD_SHARDS } = all
-  return token === undefined ? undefined : { token, applicationId, apiUrl, shards: DISCORD_SHARDS }
+  return token === undefined
+    ? undefined
+    : { token, applicationId, apiUrl, shards: DISCORD_SHARDS, keeperRole, mechanicRole }
 }

@@ -54,6 +54,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
       settings: forChat,
       desk,
       topics,
+      shop,
       pictures,
       now: Date.now,
       reference: randomUUID,

@@ -10,11 +10,13 @@ import { type By, type Draft, type Entry, entryFrom, isOf, type Kind, tagOf } fr
 import { isSameDraft } from '../register/same-draft.ts'
 import { statusOf, type Today } from '../register/status.ts'
 import type { RegisterStore } from '../store/lazy.ts'
-import type { Filed } from '../store/store.ts'
+import type { Card, CardKind, Filed } from '../store/store.ts'
 import { cardsOf, entriesIn } from './card-rows.ts'
 import { createFleetIndex, type FleetIndex } from './fleet-index.ts'
 import { type Intake, intakeOf } from './intake.ts'
 import { readQuestion } from './read.ts'
+
+export { type CardKind, cardKinds } from '../store/store.ts'
 
 export interface ShopParts {
   readonly store: RegisterStore
@@ -62,6 +64,8 @@ export interface Shop {
   /** Every wrench that is not retired, as it stands: for choosing among them. */
   readonly fleet: () => Promise<Book>
   /** Reads a sheet in, all of it or nothing; dry: only judges it. */
+  /** Wrenches or gauges by any part of tag or name, the likeliest first. */
+  readonly find: (kind: CardKind, text: string) => Promise<ReadonlyArray<Pick<Card, 'tag' | 'name'>>>
   readonly takeIn: (sheet: string, who: Writer, dryRun: boolean) => Promise<Intake>
   readonly since: RegisterStore['since']
   readonly today: () => Today
@@ -70,6 +74,8 @@ export interface Shop {
 const MOST_GAUGES = 500
 const PAGE = 500
 const MOST_TRIES = 5
+const MOST_FOUND = 25
+const LONGEST_SOUGHT = 80
 
 const draftOf = (kind: Kind, values: Readonly<Record<string, unknown>>, raw: unknown, who: Writer): Draft => {
   const { supersedes, why } = values as { supersedes?: string; why?: string }
@@ -213,6 +219,10 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       } while (after !== undefined)
       return found
     },
+    find: async (kind, text) =>
+      text.trim() === ''
+        ? (await store.cards({ order: 'tag', kind, limit: MOST_FOUND })).cards
+        : store.find(text.trim().slice(0, LONGEST_SOUGHT), { kind, limit: MOST_FOUND }),
     takeIn: intakeOf({ store, now, id, timeZone }),
     lists: createFleetIndex({ store, today, gauges, bookOf }),
     gauges,

@@ -4,7 +4,7 @@ import { Outage } from '../core/outage.ts'
 import type { Store } from './store.ts'
 
 /** What the desk asks of the store. */
-export type RegisterStore = Pick<Store, 'append' | 'history' | 'entry' | 'known' | 'since' | 'cards' | 'check'>
+export type RegisterStore = Pick<Store, 'append' | 'history' | 'entry' | 'known' | 'since' | 'cards' | 'find' | 'check'>
 
 export interface LazyStore {
   readonly store: RegisterStore
@@ -29,6 +29,7 @@ export const lazyStore = (open: () => Promise<Store>): LazyStore => {
     known: async (key) => (await get()).known(key),
     since: async (seq, limit) => (await get()).since(seq, limit),
     cards: async (wanted) => (await get()).cards(wanted),
+    find: async (text, wanted) => (await get()).find(text, wanted),
     check: async () => (await get()).check(),
   }
   return {

@@ -2,6 +2,7 @@
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 
 import { asking } from './en-asking.ts'
+import { enChatRegister } from './en-chat-register.ts'
 import { checking } from './en-checking.ts'
 import { enHistory } from './en-history.ts'
 import { enKeep } from './en-keep.ts'
@@ -14,6 +15,7 @@ export const en = {
   kiosk: enKiosk,
   keep: enKeep,
   checking,
+  chatRegister: enChatRegister,
   history: enHistory,
   say: {
     ...matters.say,

@@ -50,7 +50,9 @@ export const deliver = async (
   const signal = AbortSignal.timeout(left)
   const post = rest.post(Routes.interactionCallback(interaction.id, interaction.token), {
     auth: false,
-    body: { type: InteractionResponseType.ChannelMessageWithSource, data: reply.data },
+    body: reply.modal
+      ? { type: InteractionResponseType.Modal, data: reply.modal }
+      : { type: InteractionResponseType.ChannelMessageWithSource, data: reply.data },
     files: reply.files.map(({ name, data }) => ({ name, data })),
     signal,
   })

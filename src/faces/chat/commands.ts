@@ -12,31 +12,16 @@ import { offersOf, type Topic } from '../../../commands/topic.ts'
 import { type QuestionName, questions } from '../../questions/index.ts'
 import type { Input } from '../../questions/input.ts'
 import type { Words } from '../../words/index.ts'
+import { basicOption, describe } from './option.ts'
+import { registerParts } from './register/commands.ts'
 
-const DESCRIPTION = 100
-const CHOICES = 25
-
-/** Discord's option names: lower case, digits, hyphen; ours already are. */
-const describe = (text: string): string => {
-  const sentence = text.charAt(0).toUpperCase() + text.slice(1)
-  return sentence.length <= DESCRIPTION ? sentence : `${sentence.slice(0, DESCRIPTION - 1)}…`
-}
-
-// Nothing is required: what is missing is asked back, with what to measure and a ladder of answers.
-const option = (name: string, input: Input<unknown>, words: Words): APIApplicationCommandBasicOption => {
-  const { ask } = words.inputs[name as keyof Words['inputs']]
-  const base = { name, type: ApplicationCommandOptionType.String as const, required: false }
-  if (input.choices && input.choices.length <= CHOICES) {
-    return { ...base, description: describe(ask), choices: input.choices.map((value) => ({ name: value, value })) }
-  }
-  const { metric, inch } = input.example
-  const like = metric === inch ? metric : `${metric} or ${inch}`
-  return {
-    ...base,
-    description: describe(`${ask}, like ${like}`),
-    ...(input.fitting ? { autocomplete: true } : {}),
-  }
-}
+const option = (name: string, input: Input<unknown>, words: Words): APIApplicationCommandBasicOption =>
+  basicOption(
+    name,
+    input,
+    words.inputs[name as keyof Words['inputs']].ask,
+    input.fitting !== undefined || input.kind === 'wrench',
+  )
 
 const optionsOf = (names: readonly QuestionName[], words: Words): APIApplicationCommandBasicOption[] => {
   const merged = new Map<string, Input<unknown>>()
@@ -68,12 +53,13 @@ const topicOptions = (topic: Topic, words: Words): APIApplicationCommandOption[]
   if (topic.shape === 'text') return [textOption(words)]
   if (topic.shape === 'alone') return optionsOf([topic.question], words)
   if (topic.shape === 'find') return [...optionsOf(offersOf(topic), words), findOption(topic, words)]
-  return topic.offers.map(({ word, question }) => ({
+  const asked = topic.offers.map(({ word, question }) => ({
     name: word,
     type: ApplicationCommandOptionType.Subcommand as const,
     description: describe(words.offers[word]),
     options: optionsOf([question], words),
   }))
+  return [...registerParts(topic.register ?? [], words), ...asked]
 }
 
 const everywhere = {

@@ -3,6 +3,7 @@ import { type APIInteraction, Client, Events, GatewayDispatchEvents, REST, type 
 import type { Topic } from '../../../commands/topic.ts'
 import type { ChatEvent } from '../../counters.ts'
 import type { Desk } from '../../desk/desk.ts'
+import type { Shop } from '../../desk/shop.ts'
 import { languageFor } from '../../words/index.ts'
 import type { Pictures } from '../pictures.ts'
 import { deliver, deliverOffers } from './callback.ts'
@@ -11,7 +12,8 @@ import { askerOf, busyReply, handleInteraction } from './handler.ts'
 import { createLimits } from './limits.ts'
 import { isTyping, offersFor } from './offers.ts'
 import { createOnce } from './once.ts'
-import { type RegistrationPlan, register } from './registration.ts'
+import { createRegisterDoor } from './register/door.ts'
+import { type RegistrationPlan, register as registerAll } from './registration.ts'
 
 export interface ChatLog {
   readonly info: (facts: object, message: string) => void
@@ -24,6 +26,9 @@ export interface ChatSettings {
   readonly applicationId: string | undefined
   readonly apiUrl: string
   readonly shards: 'auto' | { readonly ids: readonly number[]; readonly count: number }
+  /** Roles whose members may write; see register/rights.ts. */
+  readonly keeperRole?: string | undefined
+  readonly mechanicRole?: string | undefined
 }
 
 export interface ChatParts {
@@ -31,6 +36,7 @@ export interface ChatParts {
   readonly desk: Desk
   readonly topics: readonly Topic[]
   readonly pictures: Pictures
+  readonly shop: Shop
   readonly now: () => number
   readonly reference: () => string
   readonly count: (event: ChatEvent) => void
@@ -76,7 +82,7 @@ export const registerCommands = async (
 ): Promise<RegistrationPlan> => {
   const rest = restFor(settings)
   const id = settings.applicationId ?? ((await rest.get('/oauth2/applications/@me')) as { id: string }).id
-  return register(rest, id, buildCommands(topics, languageFor(undefined, desk.locale).words))
+  return registerAll(rest, id, buildCommands(topics, languageFor(undefined, desk.locale).words))
 }
 
 const clientFor = ({ apiUrl, shards }: ChatSettings): Client =>
@@ -96,6 +102,8 @@ export const openChat = (parts: ChatParts): Chat => {
     timeout: CALLBACK_TIMEOUT_MS,
     retries: CALLBACK_RETRIES,
   })
+  const { keeperRole: keeper, mechanicRole: mechanic } = settings
+  const register = createRegisterDoor({ shop: parts.shop, roles: { keeper, mechanic }, pictures, now: parts.now })
   const limits = createLimits()
   const admit = createOnce(parts.now)
   let trouble: string | undefined = 'chat is logging in'
@@ -111,7 +119,7 @@ export const openChat = (parts: ChatParts): Chat => {
   }
 
   const answer = async (interaction: APIInteraction): Promise<void> => {
-    const reply = await handleInteraction(interaction, { desk, topics, pictures, failed: fail })
+    const reply = await handleInteraction(interaction, { desk, topics, pictures, register, failed: fail })
     if (!reply) return count('unknown')
     const told = (delivery: string, error: unknown): void =>
       log.warn({ err: error, delivery }, 'a chat answer did not arrive')
@@ -124,7 +132,7 @@ export const openChat = (parts: ChatParts): Chat => {
     // Every letter typed comes here; Discord holds them back itself, and they use up nobody's asks.
     if (isTyping(interaction)) {
       count('offered')
-      return deliverOffers(callbacks, interaction, offersFor(interaction, topics))
+      return deliverOffers(callbacks, interaction, await offersFor(interaction, topics, parts.shop.find))
     }
     const within = limits.admit(askerOf(interaction))
     if (within === true || (await within)) return answer(interaction)
@@ -166,7 +174,7 @@ export const openChat = (parts: ChatParts): Chat => {
   })
   client.once(Events.ClientReady, ({ application }) => {
     const { words } = languageFor(undefined, desk.locale)
-    register(client.rest, settings.applicationId ?? application.id, buildCommands(topics, words)).then(
+    registerAll(client.rest, settings.applicationId ?? application.id, buildCommands(topics, words)).then(
       (plan) => log.info({ ...plan }, 'chat commands are registered'),
       (error: unknown) => log.error({ err: error }, 'chat commands could not be registered'),
     )

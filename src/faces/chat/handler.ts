@@ -14,12 +14,15 @@ import type { Answer } from '../../questions/answer.ts'
 import { languageFor, type Words } from '../../words/index.ts'
 import type { Pictures } from '../pictures.ts'
 import { type ChatAsk, type ChatText, readCommand, readMessage } from './reading.ts'
+import type { RegisterDoor } from './register/door.ts'
 import { type ChatReply, type Picture, privateLine, renderReply } from './reply.ts'
 
 export interface HandlerParts {
   readonly desk: Desk
   readonly topics: readonly Topic[]
   readonly pictures: Pictures
+  /** Absent where no register is kept. */
+  readonly register?: RegisterDoor | undefined
   /** Told of bugs; gives the reference that the asker sees. */
   readonly failed: (error: unknown) => string
 }
@@ -64,12 +67,15 @@ const pictureOf = async (answer: Answer, words: Words, pictures: Pictures): Prom
 /** The reply to an interaction; undefined where it is not a command of ours. A bug becomes one calm line. */
 export const handleInteraction = async (
   interaction: APIInteraction,
-  { desk, topics, pictures, failed }: HandlerParts,
+  { desk, topics, pictures, register, failed }: HandlerParts,
 ): Promise<ChatReply | undefined> => {
-  const ask = askOf(interaction, topics)
-  if (!ask) return undefined
-  const { words, locale } = languageOf(interaction, desk)
+  const language = languageOf(interaction, desk)
+  const { words, locale } = language
   try {
+    const ours = await register?.handle(interaction, topics, language)
+    if (ours) return ours
+    const ask = askOf(interaction, topics)
+    if (!ask) return undefined
     const asker = { door: 'chat', locale } as const
     const answer = 'text' in ask ? desk.askText(ask.text, asker) : await askKnowing(desk, ask.question, ask.raw, asker)
     return renderReply(answer, words, await pictureOf(answer, words, pictures))

@@ -1,5 +1,10 @@
 // Answer document to a Discord message: laid out within its limits; what does not fit goes into a file, whole. Pure.
-import { type APIEmbed, type APIInteractionResponseCallbackData, MessageFlags } from 'discord.js'
+import {
+  type APIEmbed,
+  type APIInteractionResponseCallbackData,
+  type APIModalInteractionResponseCallbackData,
+  MessageFlags,
+} from 'discord.js'
 import type { Answer } from '../../questions/answer.ts'
 import type { QuestionName } from '../../questions/index.ts'
 import type { Words } from '../../words/index.ts'
@@ -8,6 +13,8 @@ import { headlineOf, type Section, sectionsOf } from '../wording.ts'
 export interface ChatReply {
   readonly data: APIInteractionResponseCallbackData
   readonly files: ReadonlyArray<{ readonly name: string; readonly data: Buffer }>
+  /** A form to be filled in, in place of a message. */
+  readonly modal?: APIModalInteractionResponseCallbackData
 }
 
 const FIELD = 1024

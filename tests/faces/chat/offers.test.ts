@@ -8,14 +8,14 @@ import { languages } from '../../../src/words/index.ts'
 
 const typing = (name: string, options: readonly object[]) =>
   ({ type: 4, data: { id: '1', type: 1, name, options } }) as never
-const offered = (value: unknown, name = 'topic'): readonly string[] =>
-  (offersFor(typing('does-it-matter', [{ type: 3, name, value, focused: true }]), topics).choices ?? []).map((one) =>
-    String(one.value),
+const offered = async (value: unknown, name = 'topic'): Promise<readonly string[]> =>
+  ((await offersFor(typing('does-it-matter', [{ type: 3, name, value, focused: true }]), topics)).choices ?? []).map(
+    (one) => String(one.value),
   )
 
 describe('while a topic is typed', () => {
-  it('all are offered before a letter is typed, no more than Discord shows', () => {
-    expect(offered('')).toEqual(slugs)
+  it('all are offered before a letter is typed, no more than Discord shows', async () => {
+    expect(await offered('')).toEqual(slugs)
     expect(slugs.length).toBeLessThanOrEqual(25)
   })
 
@@ -27,19 +27,21 @@ describe('while a topic is typed', () => {
     ['STORED', ['stored-wound-up']],
     ['the weather', []],
     ['x'.repeat(6000), []],
-  ])('“%s” offers %j', (typed, expected) => {
-    expect(offered(typed)).toEqual(expected)
+  ])('“%s” offers %j', async (typed, expected) => {
+    expect(await offered(typed)).toEqual(expected)
   })
 
-  it('an option without offers, one that is not ours and a number offer nothing or everything, and never fail', () => {
-    expect(offered('1', 'torque')).toEqual([])
-    expect(offered('1', 'constructor')).toEqual([])
-    expect(offered(5)).toEqual(slugs)
-    expect(offersFor(typing('does-it-matter', []), topics)).toEqual({ choices: [] })
-    expect(offersFor(typing('adapter', [{ type: 3, name: 'torque', value: '9', focused: true }]), topics)).toEqual({
+  it('an option without offers, one that is not ours and a number offer nothing or everything, and never fail', async () => {
+    expect(await offered('1', 'torque')).toEqual([])
+    expect(await offered('1', 'constructor')).toEqual([])
+    expect(await offered(5)).toEqual(slugs)
+    expect(await offersFor(typing('does-it-matter', []), topics)).toEqual({ choices: [] })
+    expect(
+      await offersFor(typing('adapter', [{ type: 3, name: 'torque', value: '9', focused: true }]), topics),
+    ).toEqual({
       choices: [],
     })
-    expect(offersFor(typing('other', [{ type: 3, name: 'topic', value: '9', focused: true }]), topics)).toEqual({
+    expect(await offersFor(typing('other', [{ type: 3, name: 'topic', value: '9', focused: true }]), topics)).toEqual({
       choices: [],
     })
   })
@@ -49,16 +51,25 @@ describe('while a topic is typed', () => {
     expect(isTyping({ type: 2 } as never)).toBe(false)
   })
 
-  it('only the topic is registered so, and without choices, which would hold everybody to them', () => {
-    const options = buildCommands(topics, languages.en.words).flatMap((command) =>
-      'options' in command ? (command.options ?? []) : [],
-    ) as Array<{
-      name: string
-      autocomplete?: boolean
-      choices?: unknown
-    }>
+  it('wrenches and gauges are found by any part of tag or name; nothing is offered while the register is away', async () => {
+    const find = async (kind: string, text: string) => [{ tag: 'W-07', name: `${kind} ${text}` }]
+    const option = { type: 3, name: 'wrench', value: 'half', focused: true }
+    const typed = typing('wrench', [{ type: 1, name: 'show', options: [option] }])
+    expect(await offersFor(typed, topics, find)).toEqual({ choices: [{ name: 'W-07: wrench half', value: 'W-07' }] })
+    const away = () => Promise.reject(new Error('away'))
+    expect(await offersFor(typed, topics, away)).toEqual({ choices: [] })
+  })
+
+  it('only topics and wrenches are registered so, and without choices, which would hold everybody to them', () => {
+    type Told = { name: string; autocomplete?: boolean; choices?: unknown; options?: readonly Told[] }
+    const flat = (all: readonly Told[]): Told[] => all.flatMap((one) => [one, ...flat(one.options ?? [])])
+    const options = flat(
+      buildCommands(topics, languages.en.words).flatMap((command) =>
+        'options' in command ? ((command.options ?? []) as readonly Told[]) : [],
+      ),
+    )
     const completing = options.filter(({ autocomplete }) => autocomplete)
-    expect(completing.map(({ name }) => name)).toEqual(['topic'])
-    expect(completing[0]?.choices).toBeUndefined()
+    expect([...new Set(completing.map(({ name }) => name))].sort()).toEqual(['topic', 'wrench'])
+    for (const { choices } of completing) expect(choices).toBeUndefined()
   })
 })

@@ -1,17 +1,7 @@
 // The status of a wrench in words and by a mark of its own, never by colour alone.
 import type { ListedRow } from '../../../register/fleet.ts'
-import type { Status } from '../../../register/status-rules.ts'
+import { marks } from '../../status-marks.ts'
 import type { PageParts } from './shell.tsx'
-
-// A shape for each status, said in words beside it.
-const marks: Readonly<Record<Status, string>> = {
-  'in-service': '●',
-  'check-due': '◐',
-  'check-before-use': '▲',
-  'out-of-limit': '✕',
-  'set-aside': '○',
-  retired: '–',
-}
 
 export const StatusLine = ({ row, language: { words } }: { row: ListedRow; language: PageParts['language'] }) => {
   const { status, reasons, due } = row.status

@@ -1,0 +1,221 @@
+// The register in chat: a command, a button or a form in, a reply out. What may be kept and how is the desk's; who may write is
+// asked here, as chat knows people by Discord's permissions and roles.
+import { type APIInteraction, ApplicationCommandOptionType, ComponentType, InteractionType } from 'discord.js'
+import type { RegisterWord, Topic } from '../../../../commands/topic.ts'
+import { checkingOf } from '../../../desk/checking.ts'
+import { sayerFor } from '../../../desk/say.ts'
+import type { Keeping, Shop } from '../../../desk/shop.ts'
+import type { EventKind } from '../../../register/bodies.ts'
+import type { Language } from '../../../words/index.ts'
+import { render } from '../../../words/render.ts'
+import type { Pictures } from '../../pictures.ts'
+import { type ChatReply, privateLine } from '../reply.ts'
+import { keeps } from './commands.ts'
+import { button, checkForm, type FormTexts, rawOfForm, row, textsOfForm } from './form.ts'
+import { keptMessage, message } from './layout.ts'
+import { roleIn, type WriterRoles } from './rights.ts'
+import { createViews } from './views.ts'
+
+export interface RegisterDoorParts {
+  readonly shop: Shop
+  readonly roles: WriterRoles
+  readonly pictures: Pictures
+  readonly now: () => number
+}
+
+type Raw = Readonly<Record<string, string>>
+
+/** Forms that came back: what was typed is kept for as long as somebody may be mending it. */
+interface Pending {
+  readonly tag: string
+  readonly texts: FormTexts
+  readonly at: number
+}
+
+const MOST_PENDING = 200
+const PENDING_MS = 900_000
+
+export interface RegisterDoor {
+  /** Undefined where the interaction is none of the register's. */
+  readonly handle: (
+    interaction: APIInteraction,
+    topics: readonly Topic[],
+    language: Language,
+  ) => Promise<ChatReply | undefined>
+}
+
+interface Asked {
+  readonly word: RegisterWord
+  readonly raw: Raw
+}
+
+/** The part of a command that is the register's. */
+const readPart = (interaction: APIInteraction, topics: readonly Topic[]): Asked | undefined => {
+  if (interaction.type !== InteractionType.ApplicationCommand || !('options' in interaction.data)) return undefined
+  const topic = topics.find(({ name }) => name === interaction.data.name)
+  const [part] = interaction.data.options ?? []
+  if (topic?.shape !== 'parts' || part?.type !== ApplicationCommandOptionType.Subcommand) return undefined
+  const word = topic.register?.find((one) => one === part.name)
+  if (!word) return undefined
+  const raw = (part.options ?? []).flatMap((one): [string, string][] =>
+    'value' in one ? [[one.name, String(one.value)]] : [],
+  )
+  return { word, raw: Object.fromEntries(raw) }
+}
+
+export const createRegisterDoor = ({ shop, roles, pictures, now }: RegisterDoorParts): RegisterDoor => {
+  const views = createViews(shop, pictures)
+  const pending = new Map<string, Pending>()
+  const remember = (key: string, one: Pending): void => {
+    pending.set(key, one)
+    for (const [oldest, { at }] of pending) {
+      if (pending.size <= MOST_PENDING && now() - at < PENDING_MS) break
+      pending.delete(oldest)
+    }
+  }
+
+  const faultLines = (kept: Extract<Keeping, { kind: 'refused' }>, { words, ...rest }: Language): string[] => {
+    const say = sayerFor({ words, ...rest })
+    return [
+      ...kept.faults
+        .map(say.fault)
+        .map(({ input, got, hint }) => `${input === '' ? '' : `${input}: `}${got === '' ? '' : `“${got}”. `}${hint}`),
+      ...kept.missing.map((input) => {
+        const { ask, measure } = words.register.inputs[input as keyof typeof words.register.inputs]
+        return `${input}: ${words.page.stillNeeded}: ${ask}. ${measure}`
+      }),
+    ]
+  }
+
+  const refused = (
+    lines: readonly string[],
+    { words }: Language,
+    buttons: ReadonlyArray<ReturnType<typeof row>> = [],
+  ): ChatReply =>
+    message(
+      { description: [words.chatRegister.notKept, ...lines.map((line) => `- ${line}`)].join('\n').slice(0, 4000) },
+      { isPrivate: true, buttons },
+    )
+
+  const keep = async (
+    word: RegisterWord,
+    raw: Raw,
+    interaction: APIInteraction,
+    language: Language,
+  ): Promise<ChatReply> => {
+    const { words } = language
+    const role = roleIn(interaction, roles)
+    const kind = keeps[word]?.kind
+    if (!role || !kind) return privateLine(words.chatRegister.forbidden)
+    const { today } = shop.today()
+    const dayAssumed = kind === 'event' && raw['date'] === undefined
+    const whole = {
+      ...(kind === 'event' ? { date: today } : {}),
+      ...(word === 'retire' ? { what: 'retired' } : {}),
+      ...raw,
+    }
+    const kept = await shop.keep(kind, whole, { role, door: 'chat', key: `chat-${interaction.id}` })
+    if (kept.kind === 'forbidden') return privateLine(words.chatRegister.forbidden)
+    if (kept.kind === 'refused') return refused(faultLines(kept, language), language)
+    const body = kept.entry.body as {
+      readonly tag?: string
+      readonly wrench?: string
+      readonly what?: EventKind
+      readonly date?: string
+    }
+    // As it hangs, however it was typed.
+    const found = await shop.wrench(body.tag ?? body.wrench ?? '')
+    const wrench = found?.row.folder.tag ?? ''
+    const said = body.what
+      ? render(
+          words.chatRegister.keptEvent,
+          (place) => ({ wrench, what: words.register.events[body.what as EventKind], date: body.date ?? '' })[place],
+        )
+      : render(words.chatRegister.keptWrench, () => wrench)
+    const lines = [
+      said,
+      ...(dayAssumed ? [words.chatRegister.dayAssumed] : []),
+      ...(kept.again ? [words.chatRegister.known] : []),
+    ]
+    return keptMessage(lines, found, language)
+  }
+
+  /** A form that was sent: what looks like a slip is asked back before anything is kept, unless it was said to stand. */
+  const keepCheck = async (
+    one: Omit<Pending, 'at'>,
+    interaction: APIInteraction,
+    language: Language,
+    isSure: boolean,
+  ): Promise<ChatReply> => {
+    const { words } = language
+    const role = roleIn(interaction, roles)
+    if (!role) return privateLine(words.chatRegister.forbidden)
+    const raw = rawOfForm(one.tag, one.texts)
+    const grown = await checkingOf(shop).grow(raw, language)
+    const slips = isSure ? [] : grown.faults.filter(({ code }) => code === 'out-of-range')
+    const again = button(`again:${interaction.id}`, words.chatRegister.tryAgain)
+    if (slips.length > 0) {
+      remember(interaction.id, { ...one, at: now() })
+      const sure = button(`sure:${interaction.id}`, words.chatRegister.asShown)
+      return refused(
+        slips.map(({ got, hint }) => `“${got}”. ${hint}`),
+        language,
+        [row(again, sure)],
+      )
+    }
+    const kept = await shop.keep('check', raw, { role, door: 'chat', key: `chat-${interaction.id}` })
+    if (kept.kind === 'forbidden') return privateLine(words.chatRegister.forbidden)
+    if (kept.kind === 'refused') {
+      remember(interaction.id, { ...one, at: now() })
+      return refused(faultLines(kept, language), language, [row(again)])
+    }
+    const { headline, lines } = grown
+    return keptMessage([headline, ...lines.slice(0, 8)], await shop.wrench(one.tag), language)
+  }
+
+  const openForm = (customId: string, tag: string, texts: FormTexts, { words }: Language): ChatReply => ({
+    data: {},
+    files: [],
+    modal: checkForm(customId, tag, texts, words),
+  })
+
+  const press = async (
+    customId: string,
+    interaction: APIInteraction,
+    language: Language,
+  ): Promise<ChatReply | undefined> => {
+    const { words } = language
+    const [what, name = ''] = customId.split(/:(.*)/s)
+    if (what === 'check') {
+      if (!roleIn(interaction, roles)) return privateLine(words.chatRegister.forbidden)
+      return openForm(`check:${name}`, name, { way: 'pull', when: `${shop.today().today} as-found` }, language)
+    }
+    if (what !== 'again' && what !== 'sure') return undefined
+    const one = pending.get(name)
+    if (!one || now() - one.at > PENDING_MS) return privateLine(words.chatRegister.formOld)
+    if (what === 'again') return openForm(`check:${one.tag}`, one.tag, one.texts, language)
+    return keepCheck(one, interaction, language, true)
+  }
+
+  return {
+    handle: async (interaction, topics, language) => {
+      if (
+        interaction.type === InteractionType.MessageComponent &&
+        interaction.data.component_type === ComponentType.Button
+      )
+        return press(interaction.data.custom_id, interaction, language)
+      if (interaction.type === InteractionType.ModalSubmit) {
+        const [what, tag = ''] = interaction.data.custom_id.split(/:(.*)/s)
+        if (what !== 'check') return undefined
+        return keepCheck({ tag, texts: textsOfForm(interaction.data.components) }, interaction, language, false)
+      }
+      const part = readPart(interaction, topics)
+      if (!part) return undefined
+      const { word, raw } = part
+      if (word === 'show' || word === 'checks') return views.show(raw, language, word === 'checks')
+      if (word === 'list') return views.list(raw, language)
+      if (word === 'due') return views.due(language)
+      return keep(word, raw, interaction, language)
+    },
+  }
+}

@@ -1,0 +1,17 @@
+// As whom somebody writes in chat: by Discord's permission, or by a role that the shop chose. In a direct message nobody does.
+import { type APIInteraction, PermissionFlagsBits } from 'discord.js'
+
+export interface WriterRoles {
+  readonly keeper: string | undefined
+  readonly mechanic: string | undefined
+}
+
+export const roleIn = (
+  { member, guild_id }: Pick<APIInteraction, 'member' | 'guild_id'>,
+  roles: WriterRoles,
+): 'keeper' | 'mechanic' | undefined => {
+  if (!member || guild_id === undefined) return undefined
+  const has = (role: string | undefined): boolean => role !== undefined && member.roles.includes(role)
+  if (has(roles.keeper) || (BigInt(member.permissions) & PermissionFlagsBits.ManageGuild) !== 0n) return 'keeper'
+  return has(roles.mechanic) ? 'mechanic' : undefined
+}

@@ -1,0 +1,43 @@
+// What chat says of the register: its commands, what was kept, and what is needed to write.
+
+export const enChatRegister = {
+  offers: {
+    add: 'add a wrench to the register',
+    show: 'a wrench: its card, its status and why, its checks',
+    list: 'the wrenches as they hang, with their status',
+    event: 'note what happened to a wrench',
+    checks: 'the checks of a wrench, and a form for a new one',
+    due: 'what is due: overdue first, then within a month',
+    retire: 'take a wrench out of service for good',
+  },
+  show: 'only those that are due this month, out of limit, or never checked',
+  card: 'Card',
+  lastChecks: 'Last checks',
+  noChecks: 'No check of it is recorded.',
+  happened: 'What happened',
+  enterCheck: 'Enter a check',
+  tryAgain: 'Try again',
+  asShown: 'It does show that: keep it',
+  more: '… and {count} more; the whole board is at the kiosk.',
+  nobody: 'No wrench is in the register yet: /wrench add.',
+  noneDue: 'Nothing is due within a month.',
+  overdue: 'overdue',
+  kept: 'Kept',
+  keptWrench: '{wrench} is in the register.',
+  keptEvent: '{wrench}: {what} on {date}.',
+  dayAssumed: 'The day was not told: today was taken.',
+  known: 'This was kept before; nothing was written twice.',
+  notKept: 'Nothing was kept. Mend this and send it again:',
+  noSuchWrench: 'No wrench of this tag is in the register: /wrench list.',
+  forbidden:
+    'You may not write this here. Cards are written by keepers (Manage Server, or the keeper role of this shop); checks and events by mechanics as well.',
+  formOld: 'This form is too old. Begin again with /wrench checks.',
+  modal: {
+    title: 'Check of {wrench}',
+    way: 'How: pull, hang, tester or laboratory',
+    gauge: 'Gauge, by its tag (may be left out)',
+    distance: 'Pulled how far from the drive',
+    when: 'Day, and as-found or as-left',
+    points: 'Settings and what the gauge showed',
+  },
+}
