@@ -18,8 +18,8 @@ describe('who writes in chat', () => {
     [['1', '2'], '0', 'keeper'],
     [['3'], '0', undefined],
     [[], '32', 'keeper'], // Manage Guild is 1 << 5
-    [[], '8', undefined],
-    [[], '2248473465835073', 'keeper'],
+    [[], '8', 'keeper'], // Administrator is 1 << 3
+    [[], '2248473465835073', undefined],
     [[], '0', undefined],
   ])('with roles %j and permissions %s: %s', (held, permissions, role) => {
     expect(roleIn(someone(held, permissions), roles)).toBe(role)

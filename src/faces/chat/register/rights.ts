@@ -6,12 +6,14 @@ export interface WriterRoles {
   readonly mechanic: string | undefined
 }
 
+const MANAGING = PermissionFlagsBits.ManageGuild | PermissionFlagsBits.Administrator
+
 export const roleIn = (
   { member, guild_id }: Pick<APIInteraction, 'member' | 'guild_id'>,
   roles: WriterRoles,
 ): 'keeper' | 'mechanic' | undefined => {
   if (!member || guild_id === undefined) return undefined
   const has = (role: string | undefined): boolean => role !== undefined && member.roles.includes(role)
-  if (has(roles.keeper) || (BigInt(member.permissions) & PermissionFlagsBits.ManageGuild) !== 0n) return 'keeper'
+  if (has(roles.keeper) || (BigInt(member.permissions) & MANAGING) !== 0n) return 'keeper'
   return has(roles.mechanic) ? 'mechanic' : undefined
 }
