@@ -11,6 +11,7 @@ import { hand } from './hand.ts'
 import { head } from './head.ts'
 import { lubricant } from './lubricant.ts'
 import { multiplier } from './multiplier.ts'
+import { settings } from './settings.ts'
 import { swivel } from './swivel.ts'
 import type { Topic } from './topic.ts'
 import { wrench } from './wrench.ts'
@@ -30,4 +31,5 @@ export const topics: readonly Topic[] = [
   convert,
   doesItMatter,
   ask,
+  settings,
 ]

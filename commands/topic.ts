@@ -15,10 +15,12 @@ export interface Offer {
 /**
  * `alone`: the topic is one question. `find`: one set of inputs, and an option `find` that says what is wanted, the
  * first offer by default. `parts`: each offer is asked under its own word. `text`: free text, of which the question is found.
+ * `settings`: nothing is asked; what is set where people talk.
  */
 export type Topic =
   | { readonly name: TopicName; readonly shape: 'alone'; readonly question: QuestionName }
   | { readonly name: TopicName; readonly shape: 'text' }
+  | { readonly name: TopicName; readonly shape: 'settings' }
   | { readonly name: TopicName; readonly shape: 'find'; readonly offers: readonly Offer[] }
   | {
       readonly name: TopicName
@@ -28,7 +30,7 @@ export type Topic =
     }
 
 export const offersOf = (topic: Topic): readonly QuestionName[] =>
-  topic.shape === 'text'
+  topic.shape === 'text' || topic.shape === 'settings'
     ? []
     : topic.shape === 'alone'
       ? [topic.question]

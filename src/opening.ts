@@ -8,12 +8,13 @@ import { createShop, type Shop } from './desk/shop.ts'
 import type { RegisterParts } from './faces/http/api/register-parts.ts'
 import { readPinHash } from './faces/http/kiosk/pin.ts'
 import { readWriters, type WriterKey } from './faces/http/writers.ts'
-import { lazyStore } from './store/lazy.ts'
+import { lazyStore, type RegisterStore } from './store/lazy.ts'
 import { openStore } from './store/open.ts'
 
 export interface Opened {
   readonly desk: Desk
   readonly shop: Shop
+  readonly store: RegisterStore
   /** Why the register cannot be asked; looked at again when somebody wants to know. */
   readonly trouble: () => Promise<string | undefined>
   readonly close: () => Promise<void>
@@ -32,7 +33,7 @@ export const open = (settings: Settings, record?: (asked: Asked) => void): Opene
       return `the register is away (${(error as { code?: string }).code ?? 'unknown'})`
     }
   }
-  return { desk, shop, trouble, close }
+  return { desk, shop, store, trouble, close }
 }
 
 /** The register as the HTTP door takes it: who may write, the clock, and ids that nobody guesses. */

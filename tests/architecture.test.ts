@@ -62,6 +62,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'words',
     'commands',
     'desk',
+    'store',
     'faces',
     'faces/chat',
   ],

@@ -4,7 +4,22 @@ import { Outage } from '../core/outage.ts'
 import type { Store } from './store.ts'
 
 /** What the desk asks of the store. */
-export type RegisterStore = Pick<Store, 'append' | 'history' | 'entry' | 'known' | 'since' | 'cards' | 'find' | 'check'>
+export type RegisterStore = Pick<
+  Store,
+  | 'append'
+  | 'history'
+  | 'entry'
+  | 'known'
+  | 'since'
+  | 'cards'
+  | 'find'
+  | 'lease'
+  | 'mark'
+  | 'marked'
+  | 'settings'
+  | 'set'
+  | 'check'
+>
 
 export interface LazyStore {
   readonly store: RegisterStore
@@ -30,6 +45,11 @@ export const lazyStore = (open: () => Promise<Store>): LazyStore => {
     since: async (seq, limit) => (await get()).since(seq, limit),
     cards: async (wanted) => (await get()).cards(wanted),
     find: async (text, wanted) => (await get()).find(text, wanted),
+    lease: async (wanted) => (await get()).lease(wanted),
+    mark: async (job, key, at) => (await get()).mark(job, key, at),
+    marked: async (job, key) => (await get()).marked(job, key),
+    settings: async (scope) => (await get()).settings(scope),
+    set: async (setting) => (await get()).set(setting),
     check: async () => (await get()).check(),
   }
   return {

@@ -4,6 +4,7 @@
 import { asking } from './en-asking.ts'
 import { enChatRegister } from './en-chat-register.ts'
 import { checking } from './en-checking.ts'
+import { enDigest } from './en-digest.ts'
 import { enHistory } from './en-history.ts'
 import { enKeep } from './en-keep.ts'
 import { enKiosk } from './en-kiosk.ts'
@@ -16,6 +17,7 @@ export const en = {
   keep: enKeep,
   checking,
   chatRegister: enChatRegister,
+  digest: enDigest,
   history: enHistory,
   say: {
     ...matters.say,
@@ -497,6 +499,7 @@ export const en = {
     check: 'Check a wrench with a scale or a reference: plan, readings, tolerance, next check',
     bench: 'Readings from the bench: two sets against each other',
     convert: 'A torque, length, force or mass in another unit',
+    settings: enDigest.settings.topic,
   },
   offers: {
     setting: 'what to dial',

@@ -218,5 +218,21 @@ describe('the register in chat', () => {
     expect(old.text).toContain('too old')
   })
 
+  it('the digest goes where a keeper says, and stays there until it is taken away', async () => {
+    const settings = (subcommand: string, options: Record<string, string>, who: Pick<Ask, 'raw'>): Ask => ({
+      kind: 'slash',
+      command: 'settings',
+      subcommand,
+      options,
+      ...who,
+    })
+    const channel = '500000000000000001'
+    expect((await send(settings('digest', { channel }, as([MECHANICS])))).text).toContain('those who manage the server')
+    expect((await send(settings('show', {}, as([])))).text).toContain('goes nowhere')
+    expect((await send(settings('digest', { channel }, as([KEEPERS])))).text).toContain(`<#${channel}>`)
+    expect((await send(settings('show', {}, as([])))).text).toContain(`<#${channel}>`)
+    expect((await send(settings('digest', {}, as([KEEPERS])))).text).toContain('goes nowhere')
+  })
+
   it('sent nothing that Discord would not take', () => expect(discord.violations).toEqual([]))
 })

@@ -74,7 +74,7 @@ const documentOf = (body: string): Answer => {
 /** A slash command as Discord would send it for a question. */
 export const commandFor = (question: QuestionName, raw: RawTexts): Record<string, unknown> => {
   const topic = topics.find((one) => offersOf(one).includes(question))
-  if (!topic || topic.shape === 'text') throw new Error(`no topic offers ${question}`)
+  if (!topic || topic.shape === 'text' || topic.shape === 'settings') throw new Error(`no topic offers ${question}`)
   const options = Object.entries(raw).map(([name, value]) => ({
     type: 3,
     name,

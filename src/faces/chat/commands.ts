@@ -14,6 +14,7 @@ import type { Input } from '../../questions/input.ts'
 import type { Words } from '../../words/index.ts'
 import { basicOption, describe } from './option.ts'
 import { registerParts } from './register/commands.ts'
+import { settingsOptions } from './settings.ts'
 
 const option = (name: string, input: Input<unknown>, words: Words): APIApplicationCommandBasicOption =>
   basicOption(
@@ -51,6 +52,7 @@ const textOption = (words: Words): APIApplicationCommandBasicOption => ({
 
 const topicOptions = (topic: Topic, words: Words): APIApplicationCommandOption[] => {
   if (topic.shape === 'text') return [textOption(words)]
+  if (topic.shape === 'settings') return settingsOptions(words)
   if (topic.shape === 'alone') return optionsOf([topic.question], words)
   if (topic.shape === 'find') return [...optionsOf(offersOf(topic), words), findOption(topic, words)]
   const asked = topic.offers.map(({ word, question }) => ({

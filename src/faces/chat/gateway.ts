@@ -4,10 +4,12 @@ import type { Topic } from '../../../commands/topic.ts'
 import type { ChatEvent } from '../../counters.ts'
 import type { Desk } from '../../desk/desk.ts'
 import type { Shop } from '../../desk/shop.ts'
+import type { RegisterStore } from '../../store/lazy.ts'
 import { languageFor } from '../../words/index.ts'
 import type { Pictures } from '../pictures.ts'
 import { deliver, deliverOffers } from './callback.ts'
 import { buildCommands } from './commands.ts'
+import { startDigest } from './digesting.ts'
 import { askerOf, busyReply, handleInteraction } from './handler.ts'
 import { createLimits } from './limits.ts'
 import { isTyping, offersFor } from './offers.ts'
@@ -37,6 +39,9 @@ export interface ChatParts {
   readonly topics: readonly Topic[]
   readonly pictures: Pictures
   readonly shop: Shop
+  readonly store: RegisterStore
+  /** IANA name; the digest goes by the shop's own clock. */
+  readonly timeZone: string
   readonly now: () => number
   readonly reference: () => string
   readonly count: (event: ChatEvent) => void
@@ -103,13 +108,16 @@ export const openChat = (parts: ChatParts): Chat => {
     retries: CALLBACK_RETRIES,
   })
   const { keeperRole: keeper, mechanicRole: mechanic } = settings
-  const register = createRegisterDoor({ shop: parts.shop, roles: { keeper, mechanic }, pictures, now: parts.now })
+  const roles = { keeper, mechanic }
+  const register = createRegisterDoor({ shop: parts.shop, roles, pictures, now: parts.now })
+  const ofShop = { store: parts.store, roles, now: parts.now }
   const limits = createLimits()
   const admit = createOnce(parts.now)
   let trouble: string | undefined = 'chat is logging in'
   let fatal = false
   let closed = false
   let retry: NodeJS.Timeout | undefined
+  let digesting: NodeJS.Timeout | undefined
 
   const fail = (error: unknown): string => {
     const reference = parts.reference()
@@ -119,7 +127,14 @@ export const openChat = (parts: ChatParts): Chat => {
   }
 
   const answer = async (interaction: APIInteraction): Promise<void> => {
-    const reply = await handleInteraction(interaction, { desk, topics, pictures, register, failed: fail })
+    const reply = await handleInteraction(interaction, {
+      desk,
+      topics,
+      pictures,
+      register,
+      settings: ofShop,
+      failed: fail,
+    })
     if (!reply) return count('unknown')
     const told = (delivery: string, error: unknown): void =>
       log.warn({ err: error, delivery }, 'a chat answer did not arrive')
@@ -174,6 +189,7 @@ export const openChat = (parts: ChatParts): Chat => {
   })
   client.once(Events.ClientReady, ({ application }) => {
     const { words } = languageFor(undefined, desk.locale)
+    digesting = startDigest(parts, client.rest, words)
     registerAll(client.rest, settings.applicationId ?? application.id, buildCommands(topics, words)).then(
       (plan) => log.info({ ...plan }, 'chat commands are registered'),
       (error: unknown) => log.error({ err: error }, 'chat commands could not be registered'),
@@ -200,6 +216,7 @@ export const openChat = (parts: ChatParts): Chat => {
     close: async () => {
       closed = true
       clearTimeout(retry)
+      clearInterval(digesting)
       // Between identify and ready the library's own goodbye never ends.
       await Promise.race([client.destroy(), new Promise((resolve) => setTimeout(resolve, GOODBYE_MS).unref())])
       await limits.close()

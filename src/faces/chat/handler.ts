@@ -16,6 +16,7 @@ import type { Pictures } from '../pictures.ts'
 import { type ChatAsk, type ChatText, readCommand, readMessage } from './reading.ts'
 import type { RegisterDoor } from './register/door.ts'
 import { type ChatReply, type Picture, privateLine, renderReply } from './reply.ts'
+import { handleSettings, type SettingsParts } from './settings.ts'
 
 export interface HandlerParts {
   readonly desk: Desk
@@ -23,6 +24,7 @@ export interface HandlerParts {
   readonly pictures: Pictures
   /** Absent where no register is kept. */
   readonly register?: RegisterDoor | undefined
+  readonly settings?: SettingsParts | undefined
   /** Told of bugs; gives the reference that the asker sees. */
   readonly failed: (error: unknown) => string
 }
@@ -67,13 +69,15 @@ const pictureOf = async (answer: Answer, words: Words, pictures: Pictures): Prom
 /** The reply to an interaction; undefined where it is not a command of ours. A bug becomes one calm line. */
 export const handleInteraction = async (
   interaction: APIInteraction,
-  { desk, topics, pictures, register, failed }: HandlerParts,
+  { desk, topics, pictures, register, settings, failed }: HandlerParts,
 ): Promise<ChatReply | undefined> => {
   const language = languageOf(interaction, desk)
   const { words, locale } = language
   try {
     const ours = await register?.handle(interaction, topics, language)
     if (ours) return ours
+    const set = settings && (await handleSettings(interaction, settings, language))
+    if (set) return set
     const ask = askOf(interaction, topics)
     if (!ask) return undefined
     const asker = { door: 'chat', locale } as const

@@ -35,6 +35,7 @@ export const readCommand = (
   const topic = topics.find(({ name }) => name === data.name)
   if (!topic) return undefined
   const options = data.options ?? []
+  if (topic.shape === 'settings') return undefined
   if (topic.shape === 'text') return { text: rawOf(options)['text'] }
   if (topic.shape === 'alone') return { question: topic.question, raw: rawOf(options) }
   if (topic.shape === 'find') {

@@ -113,6 +113,8 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     get heartbeats() {
       return books.heartbeats
     },
+    /** What the bot said in channels by itself. */
+    channelMessages: ledger.channelMessages,
     token,
     applicationId,
     /** The API's base without version, for DISCORD_API_URL. */

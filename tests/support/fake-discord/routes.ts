@@ -20,6 +20,7 @@ export type RouteName =
   | 'message-get'
   | 'message-patch'
   | 'message-delete'
+  | 'channel-message'
 
 export interface RouteTable {
   books: Books
@@ -115,6 +116,9 @@ export function buildRoutes(about: RouteTable): Route[] {
     ),
     route('follow-up', 'POST', '/webhooks/([^/]+)/([^/]+)', false, ({ parts: [, token = ''], ...sent }) =>
       ledger.followUp(token, sent),
+    ),
+    route('channel-message', 'POST', '/channels/([^/]+)/messages', true, ({ parts: [channel = ''], ...sent }) =>
+      ledger.channelMessage(channel, sent),
     ),
     route('message-get', 'GET', messagePath, false, (asked) => onMessage(asked, 'GET')),
     route('message-patch', 'PATCH', messagePath, false, (asked) => onMessage(asked, 'PATCH')),

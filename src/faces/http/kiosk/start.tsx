@@ -55,7 +55,7 @@ export const StartPage = (parts: PageParts & { rows: readonly FleetRow[] }) => {
       <AskLine words={words} text="" />
       <h2>{words.kiosk.more}</h2>
       {topics
-        .filter(({ shape }) => shape !== 'text')
+        .filter((topic) => offersOf(topic).length > 0)
         .map((topic) => (
           <section class="topic" key={topic.name} aria-labelledby={`topic-${topic.name}`}>
             <h3 id={`topic-${topic.name}`}>{words.topics[topic.name]}</h3>
