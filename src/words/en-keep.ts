@@ -28,6 +28,17 @@ export const enKeep = {
   keepSoFar: 'Keep it as far as it goes',
   signInToKeep: 'Sign in to keep this check',
   goOn: 'Go on with the check that was begun here',
+  corrected: 'corrected on {date} by a {role} ({door}): {why}',
+  takenBack: 'Taken back',
+  goneFor: '{kind}, taken back on {date} by a {role}: {why}',
+  kinds: {
+    wrench: 'card of the wrench',
+    gauge: 'card of a gauge',
+    check: 'check',
+    event: 'event',
+    uses: 'count of uses',
+    withdrawal: 'taking back',
+  },
   correct: 'Correct this',
   takeBack: 'Take it back',
   forms: {

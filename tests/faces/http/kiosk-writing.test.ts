@@ -320,6 +320,9 @@ describe('writing', () => {
     expect(without.statusCode).toBe(422)
     const right = { token: page.token, key: page.key, ...card, lever: '410 mm', supersedes: id, why: 'measured again' }
     expect((await send('/keep/wrench', right, { cookie })).statusCode).toBe(303)
+    expect((await http.inject('/wrench/W-07')).body).toContain(
+      'corrected on 2026-06-01 by a keeper (kiosk): measured again',
+    )
     const back = await form(`/keep/withdrawal?supersedes=${(await shop.since(1, 1))[0]?.entry.id}`, cookie)
     expect(back.body).toContain('in-why')
   })

@@ -13,7 +13,7 @@ import { driftTexts } from '../api/history.ts'
 import { ReportLinks } from './check-report.tsx'
 import { type PageParts, Shell } from './shell.tsx'
 import { StatusLine } from './status-line.tsx'
-import { EntryKeys, Kept, WrenchKeys } from './write-keys.tsx'
+import { Corrected, EntryKeys, Kept, TakenBack, WrenchKeys } from './write-keys.tsx'
 
 interface Found {
   readonly book: Book
@@ -113,26 +113,30 @@ export const WrenchPage = (
       )}
       <ReportLinks tag={tag} checks={checksOf(folder)} words={parts.language.words} />
       <ul>
-        {folder.checks.map(({ entry }) => (
-          <li key={entry.id}>
-            {entry.body.date} <EntryKeys words={parts.language.words} kind="check" id={entry.id} />
+        {folder.checks.map((kept) => (
+          <li key={kept.entry.id}>
+            {kept.entry.body.date} <EntryKeys words={parts.language.words} kind="check" id={kept.entry.id} />{' '}
+            <Corrected words={parts.language.words} kept={kept} />
           </li>
         ))}
       </ul>
       <p>
-        <EntryKeys words={parts.language.words} kind="wrench" id={folder.card.entry.id} />
+        <EntryKeys words={parts.language.words} kind="wrench" id={folder.card.entry.id} />{' '}
+        <Corrected words={parts.language.words} kept={folder.card} />
       </p>
       <p class="about">{parts.language.words.cautions['not-accredited']}</p>
       {folder.events.length > 0 && <h2>{register.happened}</h2>}
       <ul>
-        {folder.events.map(({ entry }) => (
+        {folder.events.map(({ entry, earlier }) => (
           <li key={entry.id}>
             {entry.body.date}: {register.events[entry.body.what]}
             {entry.body.note === undefined ? '' : `: ${entry.body.note}`}{' '}
-            <EntryKeys words={parts.language.words} kind="event" id={entry.id} />
+            <EntryKeys words={parts.language.words} kind="event" id={entry.id} />{' '}
+            <Corrected words={parts.language.words} kept={{ entry, earlier }} />
           </li>
         ))}
       </ul>
+      <TakenBack words={parts.language.words} withdrawn={folder.withdrawn} />
     </Shell>
   )
 }

@@ -1,6 +1,8 @@
 // Keys that lead to writing: what may be added to a wrench or to the board, and how an entry is corrected or taken back.
-import type { Kind } from '../../../register/records.ts'
+import type { WrenchFolder } from '../../../register/book.ts'
+import type { Entry, Kind } from '../../../register/records.ts'
 import type { Words } from '../../../words/index.ts'
+import { render } from '../../../words/render.ts'
 
 interface KeyParts {
   readonly words: Words
@@ -52,6 +54,45 @@ export const EntryKeys = ({ words, kind, id }: KeyParts & { kind: Kind; id: stri
     <a href={addressOf('withdrawal', { supersedes: id })}>{words.keep.takeBack}</a>
   </span>
 )
+
+/** That an entry is not the first of its kind: when it was corrected, as what and by which door, and why. */
+export const Corrected = ({
+  words,
+  kept: { entry, earlier },
+}: KeyParts & { kept: { entry: Entry; earlier: readonly Entry[] } }) =>
+  earlier.length === 0 ? null : (
+    <small>
+      {render(
+        words.keep.corrected,
+        (place) =>
+          ({ date: entry.at.slice(0, 10), role: entry.by.role, door: entry.by.door, why: entry.why ?? '' })[place],
+      )}
+    </small>
+  )
+
+/** What was taken back stays to be seen: what it was, when and why it went. */
+export const TakenBack = ({ words, withdrawn }: KeyParts & { withdrawn: WrenchFolder['withdrawn'] }) =>
+  withdrawn.length === 0 ? null : (
+    <>
+      <h2>{words.keep.takenBack}</h2>
+      <ul>
+        {withdrawn.map(({ by, earlier }) => (
+          <li key={by.id}>
+            {render(
+              words.keep.goneFor,
+              (place) =>
+                ({
+                  kind: words.keep.kinds[earlier.at(-1)?.kind ?? 'event'],
+                  date: by.at.slice(0, 10),
+                  role: by.by.role,
+                  why: by.why ?? '',
+                })[place],
+            )}
+          </li>
+        ))}
+      </ul>
+    </>
+  )
 
 export const Kept = ({ words }: KeyParts) => (
   <p class="kept" role="status">
