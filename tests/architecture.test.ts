@@ -43,6 +43,8 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   mechanics: ['core', 'mechanics'],
   tables: ['core', 'tables'],
   register: ['core', 'mechanics', 'register'],
+  // A run's entries are made of the parts that the register's are made of.
+  bench: ['core', 'mechanics', 'register', 'bench'],
   questions: ['core', 'mechanics', 'tables', 'register', 'questions'],
   keeping: ['core', 'mechanics', 'register', 'questions', 'keeping'],
   demo: ['core', 'register', 'desk', 'demo'],
@@ -94,6 +96,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   mechanics: ['@stdlib/math-base-special-erfc', '@stdlib/stats-base-dists-t-quantile'],
   tables: [],
   register: ['zod'],
+  bench: ['zod'],
   questions: ['zod'],
   keeping: ['csv-parse', 'csv-stringify', 'csv-parse/sync', 'csv-stringify/sync'],
   demo: [],

@@ -13,7 +13,7 @@
 // Example    a 100, 101, 99, 100 and b 110, 111, 109, 110, margin 4 %: +10 %, a difference that matters.
 
 import { tBelow, tPoint } from './student.ts'
-import { type Band, doubtOf, looksAlike, type SampleSummary, summaryOf, welchDifference } from './welch.ts'
+import { type Band, type Doubt, doubtOf, looksAlike, type SampleSummary, summaryOf, welchDifference } from './welch.ts'
 
 export const sampleVerdicts = [
   'seen-too-small-to-matter',
@@ -37,34 +37,44 @@ export interface Findings {
   readonly excludesZero: boolean
 }
 
-const isInside = (a: SampleSummary, b: SampleSummary, { m, confidence }: Margin): boolean => {
-  const above = doubtOf(a, b, 1 + m)
+/** D_k with its uncertainty, for a factor k on the mean of a. */
+export type DoubtAt = (k: number) => Doubt
+
+const insideOf = (at: DoubtAt, { m, confidence }: Margin): boolean => {
+  const above = at(1 + m)
   if (!(above.D + tPoint(confidence, above.nu) * above.u < 0)) return false
-  const below = doubtOf(a, b, 1 - m)
+  const below = at(1 - m)
   return below.D - tPoint(confidence, below.nu) * below.u > 0
 }
 
-/** Inside, beyond, excludes 0: from the summaries alone. */
-export const findingsOf = (a: SampleSummary, b: SampleSummary, margin: Margin): Findings => {
+/** Inside, beyond, excludes 0: of whatever tells D_k with its doubt, against a mean of a. */
+export const findingsFrom = (at: DoubtAt, meanA: number, margin: Margin): Findings => {
   const { m, confidence } = margin
   const alpha = 1 - confidence
-  const above = doubtOf(a, b, 1 + m)
-  const below = doubtOf(a, b, 1 - m)
-  const zero = doubtOf(a, b, 1)
+  const above = at(1 + m)
+  const below = at(1 - m)
+  const zero = at(1)
   // How far D lies past its end of the margin, against chance at that end and, far off, at the other.
   const past = (D: number, u: number, nu: number): boolean => {
     if (D <= 0) return false
     if (u === 0) return true
     const t = D / u
     if (t <= tPoint(confidence, nu)) return false
-    return 1 - tBelow(t, nu) + tBelow(-t - (2 * m * a.mean) / u, nu) <= alpha
+    return 1 - tBelow(t, nu) + tBelow(-t - (2 * m * meanA) / u, nu) <= alpha
   }
   return {
-    inside: isInside(a, b, margin),
+    inside: insideOf(at, margin),
     beyond: past(above.D, above.u, above.nu) || past(-below.D, below.u, below.nu),
     excludesZero: Math.abs(zero.D) > tPoint(1 - alpha / 2, zero.nu) * zero.u,
   }
 }
+
+/** The same from the summaries of two sets. */
+export const findingsOf = (a: SampleSummary, b: SampleSummary, margin: Margin): Findings =>
+  findingsFrom((k) => doubtOf(a, b, k), a.mean, margin)
+
+const isInside = (a: SampleSummary, b: SampleSummary, margin: Margin): boolean =>
+  insideOf((k) => doubtOf(a, b, k), margin)
 
 /** The verdict of the findings: the first that fits, so that exactly one does. */
 export const verdictOf = ({ inside, beyond, excludesZero }: Findings): SampleVerdict => {

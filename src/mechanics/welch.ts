@@ -63,7 +63,8 @@ export const welchDifference = (
   const p = (1 + confidence) / 2
   const { D, u, nu } = doubtOf(a, b, 1)
   const half = tPoint(p, nu) * u
-  const ends = ratioEnds(a, b, p)
+  const isClear = a.mean > tPoint(p, a.n - 1) * (a.s / Math.sqrt(a.n))
+  const ends = isClear ? ratioEnds((k) => doubtOf(a, b, k), a.mean, b.mean / a.mean, p) : undefined
   return {
     absolute: { value: D, low: D - half, high: D + half },
     // D over a, not the ratio less 1: of two means that are nearly alike the ratio keeps few digits.
@@ -71,19 +72,18 @@ export const welchDifference = (
   }
 }
 
-/** The ratios b/a that the readings allow; undefined where mean a is not clear of 0, so that they have no end. */
-const ratioEnds = (a: SampleSummary, b: SampleSummary, p: number): Band | undefined => {
-  const ratio = b.mean / a.mean
-  if (!(a.mean > tPoint(p, a.n - 1) * (a.s / Math.sqrt(a.n)))) return undefined
+/** The ratios b/a that the readings allow, all k for which |D_k| ≤ t u_k; only where mean a is clear of 0, else they have no end. */
+export const ratioEnds = (at: (k: number) => Doubt, meanA: number, ratio: number, p: number): Band => {
+  const middle = at(ratio)
   // Without scatter the ratio is what it is; halving would only find the rounding that doubtOf forgives.
-  if (a.s === 0 && b.s === 0) return { low: ratio, high: ratio }
+  if (middle.u === 0) return { low: ratio, high: ratio }
   const past = (k: number): number => {
-    const { D, u, nu } = doubtOf(a, b, k)
+    const { D, u, nu } = at(k)
     return Math.abs(D) - tPoint(p, nu) * u
   }
   const end = (direction: 1 | -1): number => {
     // Where t stayed as it is at the ratio itself the end would be about here; a little farther brackets it.
-    let step = (1.25 * tPoint(p, doubtOf(a, b, ratio).nu) * doubtOf(a, b, ratio).u) / a.mean
+    let step = (1.25 * tPoint(p, middle.nu) * middle.u) / meanA
     while (past(ratio + direction * step) <= 0) step *= 2
     return rootBetween(past, ratio, ratio + direction * step)
   }

@@ -32,7 +32,8 @@ export type By = z.infer<typeof bySchema>
 
 const idSchema = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/)
 
-const head = {
+/** The fields of every entry, besides its kind and what it holds. */
+export const headShape = {
   id: idSchema,
   /** When it was recorded, an instant in UTC; when it happened is in the body. */
   at: z.iso.datetime(),
@@ -66,7 +67,7 @@ export type Draft<K extends Kind = Kind> = {
   readonly [P in K]: Omit<Head, 'id' | 'at'> & { readonly kind: P; readonly body: BodyOf<P> }
 }[K]
 
-const entryOf = <K extends Kind>(kind: K) => z.strictObject({ ...head, kind: z.literal(kind), body: kinds[kind] })
+const entryOf = <K extends Kind>(kind: K) => z.strictObject({ ...headShape, kind: z.literal(kind), body: kinds[kind] })
 
 /** Any entry, for what comes from a file or a store. */
 export const entrySchema = z
