@@ -44,7 +44,7 @@ export const enKeep = {
   forms: {
     wrench: 'Add a wrench',
     gauge: 'Add a gauge',
-    check: 'Enter a check',
+    check: 'Enter a check already made',
     event: 'Note what happened',
     uses: 'Note the uses',
     withdrawal: 'Take an entry back',

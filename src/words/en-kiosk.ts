@@ -24,7 +24,6 @@ export const enKiosk = {
   straight: 'straight ahead',
   square: 'square',
   back: 'back to the hand',
-  recent: 'Used here before',
   idleTitle: 'Still there?',
   idleText: 'This screen starts over in',
   seconds: 's',

@@ -140,6 +140,20 @@ describe.runIf(hasBrowser)('a kiosk that writes', () => {
     await context.close()
   })
 
+  it('a shared screen that starts over signs out as well', async () => {
+    const context = await screen()
+    const page = await context.newPage()
+    await go(page, '/screen?mm=4&key=15&far=near&idle=60&contrast=usual&keys=touch')
+    await signIn(page, '/board')
+    await page.clock.install()
+    await go(page, '/keep/wrench')
+    await page.clock.runFor(82_000)
+    await page.waitForURL(`${service.url}/`)
+    await go(page, '/keep/wrench')
+    expect(page.url()).toContain('/sign-in')
+    await context.close()
+  })
+
   it('two kiosks write at once, and both are kept', async () => {
     const screens = await Promise.all([screen(), screen()])
     const pages = await Promise.all(screens.map((one) => one.newPage()))

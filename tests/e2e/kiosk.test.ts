@@ -129,6 +129,7 @@ describe.runIf(hasBrowser)('the kiosk in Chromium', () => {
     await page.locator('#line').waitFor({ state: 'visible' })
     expect(await headline(page)).toContain('107.3 N·m')
     expect(await page.locator('html.behind').count()).toBe(1)
+    expect(await page.locator('#keypad-headline').isVisible()).toBe(false)
     await page.context().setOffline(false)
     // 90 · 380/425
     await page.locator('#headline', { hasText: '80.5 N·m' }).waitFor({ timeout: 15_000 })

@@ -340,6 +340,43 @@ describe('writing', () => {
     },
   )
 
+  it('a field that comes twice, or a body that is no form, is not read, and writes nothing', async () => {
+    await start()
+    const cookie = await signIn()
+    const { token, key } = await form('/keep/wrench', cookie)
+    const twice = `${new URLSearchParams({ token, key, ...card })}&most=20+N%C2%B7m`
+    const reply = await http.inject({
+      method: 'POST',
+      url: '/keep/wrench',
+      payload: twice,
+      headers: { 'content-type': 'application/x-www-form-urlencoded', cookie },
+    })
+    expect(reply.statusCode).toBe(400)
+    for (const url of ['/keep/wrench', '/sign-in', '/sign-out']) {
+      expect([303, 403]).toContain((await http.inject({ method: 'POST', url })).statusCode)
+      const list = await http.inject({ method: 'POST', url, payload: [1, null], headers: { cookie } })
+      expect([303, 400, 403]).toContain(list.statusCode)
+    }
+    expect(await entries()).toBe(0)
+  })
+
+  it('a wrench that the address names stays chosen, listed or not', async () => {
+    await start()
+    const cookie = await signIn()
+    const { body } = await form('/keep/event?wrench=W-99', cookie)
+    expect(body).toMatch(/(?:<option value="W-99" selected|name="wrench"[^>]*value="W-99")/)
+  })
+
+  it('shows who is signed in, and the way out', async () => {
+    await start()
+    const cookie = await signIn()
+    const { body } = await form('/keep/wrench', cookie)
+    expect(body).toContain('action="/sign-out"')
+    const out = await send('/sign-out', {}, { cookie })
+    expect(String(out.headers['set-cookie'])).toContain('Max-Age=0')
+    expect((await http.inject({ url: '/keep/wrench', headers: { cookie } })).statusCode).toBe(303)
+  })
+
   it('takes no form larger than it could be, and no other kind of body', async () => {
     await start()
     const cookie = await signIn()

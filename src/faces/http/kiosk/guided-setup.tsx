@@ -20,6 +20,7 @@ type Label = keyof Words['keep']['labels']
 
 const setup = [
   'way',
+  'date',
   'gauge',
   'distance',
   'state',
@@ -31,7 +32,7 @@ const setup = [
   'temperature',
   'notes',
 ] as const
-const first: ReadonlySet<string> = new Set(['way', 'gauge', 'distance', 'state'])
+const first: ReadonlySet<string> = new Set(['way', 'gauge', 'distance', 'state', 'date'])
 
 const SetupField = ({ name, parts, words }: { name: Label; parts: GuidedParts; words: Words }) => {
   const { document, asked, gauges } = parts
@@ -43,7 +44,7 @@ const SetupField = ({ name, parts, words }: { name: Label; parts: GuidedParts; w
     name === 'gauge' && gauges.length > 0
       ? gauges.map(({ tag, name: called }) => ({ value: tag, label: `${tag}: ${called}` }))
       : input.choices?.map((value) => ({ value, label: value }))
-  const value = asked[name] ?? (name === 'state' ? 'as-found' : '')
+  const value = asked[name] ?? (name === 'state' ? 'as-found' : name === 'date' ? parts.today : '')
   const common = { id: `in-${name}`, name, 'aria-describedby': `about-${name}` }
   return (
     <div class={faults.length > 0 ? 'field wrong' : isMissing && asked['way'] ? 'field wanted' : 'field'}>
@@ -57,6 +58,8 @@ const SetupField = ({ name, parts, words }: { name: Label; parts: GuidedParts; w
             </option>
           ))}
         </select>
+      ) : input.kind === 'date' ? (
+        <input {...common} type="date" value={value} />
       ) : (
         <input
           {...common}

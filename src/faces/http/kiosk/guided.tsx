@@ -8,6 +8,7 @@ import { render } from '../../../words/render.ts'
 import { type GuidedParts, Setup } from './guided-setup.tsx'
 import { Keypad } from './keypad.tsx'
 import { type PageParts, Shell } from './shell.tsx'
+import { SignedIn } from './write-keys.tsx'
 
 const addressOf = (tag: string, inputs: Readonly<Record<string, string>>): string =>
   `/wrench/${encodeURIComponent(tag)}/check?${new URLSearchParams(inputs)}`
@@ -184,6 +185,7 @@ export const GuidedPage = (page: PageParts & { parts: GuidedParts }) => {
           {words.keep.leave}
         </a>
       </p>
+      {parts.session && <SignedIn words={words} />}
       <Keypad words={words} />
     </Shell>
   )

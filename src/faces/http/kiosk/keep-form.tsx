@@ -7,6 +7,7 @@ import type { Kind } from '../../../register/records.ts'
 import type { Words } from '../../../words/index.ts'
 import type { Session } from './sessions.ts'
 import { type PageParts, Shell } from './shell.tsx'
+import { SignedIn } from './write-keys.tsx'
 
 type Name = keyof Words['keep']['labels'] & keyof Words['register']['inputs']
 
@@ -44,7 +45,10 @@ const Control = ({
   words: Words
 }) => {
   const common = { id: `in-${name}`, name, 'aria-describedby': `about-${name}` }
-  const choices = input.choices ?? parts.tags[name]
+  const listed = parts.tags[name]
+  // What the address or an older form names is kept, though it is not (or no longer) in the list.
+  const tags = listed && value !== '' && !listed.includes(value) ? [value, ...listed] : listed
+  const choices = input.choices ?? tags
   if (choices && (choices.length > 0 || input.choices))
     return (
       <select {...common}>
@@ -137,6 +141,7 @@ export const KeepPage = (page: PageParts & { parts: KeepParts }) => {
           </a>
         </div>
       </form>
+      <SignedIn words={words} />
     </Shell>
   )
 }

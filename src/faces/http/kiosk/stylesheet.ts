@@ -66,7 +66,7 @@ h3 { scroll-margin-top: 1rem } .topic h3 { font-size: 1.1rem; margin: 1.25rem 0 
 .offer { min-height: max(calc(var(--key) * .7), 2.75rem); padding: .25rem .9rem; background: var(--sheet); color: var(--ink); border: 2px dashed var(--rule); font-size: 1.05rem; inline-size: fit-content }
 .slips { padding: 1rem 1.25rem; border: 5px double var(--wrong); border-radius: .75rem } .slips h2 { margin: 0 0 .5rem; color: var(--wrong) }
 .held > summary { margin-top: 1rem; padding: 1rem 1.25rem; border: 2px solid var(--ink); border-radius: .75rem; min-height: max(var(--key), 3rem) }
-.behind #answer { opacity: .45 } .behind #answer-slot::before { content: '…'; font-size: 2rem; font-weight: 700 }
+.behind #answer { opacity: .45 } .behind #keypad-headline { visibility: hidden } .signed-in { display: flex; flex-wrap: wrap; gap: 1rem; align-items: center } .behind #answer-slot::before { content: '…'; font-size: 2rem; font-weight: 700 }
 #line { margin: 0; padding: .9rem 1.25rem; background: var(--wrong); color: var(--paper); font-weight: 700; position: sticky; top: 0; z-index: 3 }
 .cut-off.behind #answer { filter: grayscale(1) }
 .code { background: #fff; padding: .5rem; border-radius: .5rem; image-rendering: pixelated } .kept { font-weight: 700; color: var(--nut) }

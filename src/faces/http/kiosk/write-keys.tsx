@@ -94,8 +94,21 @@ export const TakenBack = ({ words, withdrawn }: KeyParts & { withdrawn: WrenchFo
     </>
   )
 
+/** That somebody is signed in here, until when, and the way out. */
+export const SignedIn = ({ words }: KeyParts) => (
+  <form method="post" action="/sign-out" class="signed-in">
+    <p class="about">{words.keep.signedIn}</p>
+    <button type="submit" class="offer">
+      {words.keep.signOut}
+    </button>
+  </form>
+)
+
 export const Kept = ({ words }: KeyParts) => (
-  <p class="kept" role="status">
-    {words.keep.kept}
-  </p>
+  <>
+    <p class="kept" role="status">
+      {words.keep.kept}
+    </p>
+    <SignedIn words={words} />
+  </>
 )

@@ -69,7 +69,8 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   const tagsFor = async (): Promise<KeepParts['tags']> => {
     const [page, gauges] = await Promise.all([register.board(MOST_TAGS), register.gauges()])
     return {
-      wrench: page.rows.map(({ folder }) => folder.tag),
+      // A list that is not whole would hide the wrench that is meant: then its tag is typed.
+      ...(page.next === undefined ? { wrench: page.rows.map(({ folder }) => folder.tag) } : {}),
       gauge: gauges.map(({ body }) => body.tag),
     }
   }
@@ -82,9 +83,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     const wrench = told.values['wrench'] ?? (told.kind === 'wrench' ? told.values['tag'] : undefined)
     const leave = wrench === undefined || wrench === '' ? '/board' : `/wrench/${encodeURIComponent(wrench)}`
     const page = { language: languageOf(desk, request), shop, here: `/keep/${told.kind}` }
-    // A card names itself; everything else picks from what there is.
-    const { wrench: wrenches, gauge } = await tagsFor()
-    const tags = { ...(wrenches ? { wrench: wrenches } : {}), ...(gauge ? { gauge } : {}) }
+    const tags = await tagsFor()
     return send(reply, <KeepPage {...page} parts={{ ...told, tags, leave }} />, 'no-store')
   }
 
@@ -133,7 +132,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   })
 
   app.post('/sign-in', hidden, async (request, reply) => {
-    const form = request.body as Form
+    const form = formOf(request)
     const then = ownPath(form['onward'])
     if (!pin) return signInPage(request, reply.code(403), then)
     if (!isOwn(request)) return signInPage(request, reply.code(403), then, { kind: 'stale' })
@@ -176,7 +175,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   app.post('/keep/:kind', hidden, async (request, reply) => {
     const { kind } = request.params as { kind: string }
     if (!isKind(kind)) return sendProblem(reply, problem('not-found', 'What can be kept stands on the board.'))
-    const form = request.body as Form
+    const form = formOf(request)
     const session = writer(request, reply, form)
     if (!session) return reply
     const { token: _, key, ...typed } = form
@@ -195,15 +194,23 @@ const textsIn = (query: Query): Record<string, string> =>
     Object.entries(query).filter((one): one is [string, string] => typeof one[1] === 'string' && one[0] !== 'lang'),
   )
 
-/** Forms as browsers send them; a field that came twice is one too many, and the first counts. */
+/** The fields of a form that was sent; none where it was no form. */
+const formOf = (request: FastifyRequest): Form => {
+  const { body } = request
+  if (typeof body !== 'object' || body === null || Array.isArray(body)) return {}
+  return Object.fromEntries(Object.entries(body).filter((one): one is [string, string] => typeof one[1] === 'string'))
+}
+
+/** Forms as browsers send them. A field that comes twice is none of our forms: it is not read at all. */
 export const readForms = (app: FastifyInstance): void => {
   app.addContentTypeParser(
     'application/x-www-form-urlencoded',
     { parseAs: 'string', bodyLimit: LONGEST_FORM },
     (_request: FastifyRequest, text: string | Buffer, done: (error: Error | null, body?: unknown) => void) => {
-      const form: Record<string, string> = Object.create(null)
-      for (const [name, value] of new URLSearchParams(text.toString())) form[name] ??= value
-      done(null, form)
+      const fields = [...new URLSearchParams(text.toString())]
+      if (new Set(fields.map(([name]) => name)).size < fields.length)
+        return done(Object.assign(new Error('a field came twice'), { statusCode: 400 }))
+      done(null, Object.fromEntries(fields))
     },
   )
 }

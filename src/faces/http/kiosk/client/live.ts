@@ -48,7 +48,9 @@ const place = (page: Document): void => {
     const about = find(`#about-${CSS.escape(name)}`)
     if (!field || !about) continue
     field.className = fresh.dataset['state'] ?? 'field'
-    find('input, select', field)?.toggleAttribute('aria-invalid', field.classList.contains('wrong'))
+    const control = find('input, select', field)
+    if (field.classList.contains('wrong')) control?.setAttribute('aria-invalid', 'true')
+    else control?.removeAttribute('aria-invalid')
     about.replaceChildren(...fresh.childNodes)
   }
   placeAnswer(page.querySelector('#answer'))
