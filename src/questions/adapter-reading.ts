@@ -14,6 +14,7 @@ import { phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 import {
   checkReach,
+  directionFirst,
   firstOf,
   handAway,
   leverOf,
@@ -72,12 +73,15 @@ const answerAdapterReading = (given: Asked, { of, system }: ResultUnits): Outcom
     )
   }
   return {
-    headline: phrase('adapter-reading.got', {
-      reading: given.reading,
-      torque,
-      low: quantity(low, unit),
-      high: quantity(high, unit),
-    }),
+    headline: directionFirst(
+      given,
+      phrase('adapter-reading.got', {
+        reading: given.reading,
+        torque,
+        low: quantity(low, unit),
+        high: quantity(high, unit),
+      }),
+    ),
     assumed: assumptions(given, system, true),
     results: {
       torque: result(torque, low, high),

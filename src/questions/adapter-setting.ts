@@ -14,7 +14,17 @@ import { choice } from './input-words.ts'
 import { type Caution, caution, type Outcome, put, type Related, result, type Step, step } from './outcome.ts'
 import { type Phrase, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
-import { checkReach, firstOf, handAway, leverOf, pivotOf, reachSteps, writeAdapter, writeReach } from './reach.ts'
+import {
+  checkReach,
+  directionFirst,
+  firstOf,
+  handAway,
+  leverOf,
+  pivotOf,
+  reachSteps,
+  writeAdapter,
+  writeReach,
+} from './reach.ts'
 import { endCautions, partInRange, rangeCautions, reachCautions } from './reach-cautions.ts'
 import { assumptions, checkDoubt, doubtOf, doubtStep, spanOf, toleranceOf } from './reach-doubt.ts'
 
@@ -185,7 +195,7 @@ const answerAdapterSetting = (given: SettingAsked, { of, system }: ResultUnits):
   ]
   const lever = leverOf(given, p)
   return {
-    headline: headline(given, setting, ends, other, cautions),
+    headline: directionFirst(given, headline(given, setting, ends, other, cautions)),
     assumed: assumptions(given, system, true),
     results: {
       setting:

@@ -7,7 +7,7 @@ import { units } from '../core/unit.ts'
 import { factor, type Lever, type Link, reachAhead } from '../mechanics/lever.ts'
 import { type PivotRange, pivotShareByType, pivotShareUnknown, type WrenchType } from '../mechanics/pivot-range.ts'
 import { put, type Step, step } from './outcome.ts'
-import { phrase } from './phrase.ts'
+import { type Phrase, phrase } from './phrase.ts'
 import type { ResultUnits } from './question.ts'
 
 export interface Reach {
@@ -27,6 +27,10 @@ export const chainOf = ({ adapter, angle }: Pick<Reach, 'adapter' | 'angle'>): r
 
 export const anglesAssumed = ({ adapter, angle }: Pick<Reach, 'adapter' | 'angle'>): boolean =>
   angle === undefined && adapter.some((link) => link.angle === undefined)
+
+/** A headline that stands on a direction nobody told says so before its number. */
+export const directionFirst = (given: Pick<Reach, 'adapter' | 'angle'>, headline: Phrase): Phrase =>
+  anglesAssumed(given) ? phrase('adapter.straight-assumed', { answer: headline }) : headline
 
 /** Where the wrench may trip [m from the drive]; one value where it is known or of no effect. */
 export const pivotOf = ({

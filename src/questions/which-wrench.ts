@@ -14,7 +14,7 @@ import { adapters } from './input-lists.ts'
 import { type Caution, caution, type Outcome, put, type Related, type Row, result, type Step, step } from './outcome.ts'
 import { type Phrase, phrase } from './phrase.ts'
 import { defineQuestion, type FleetKnown, type ResultUnits } from './question.ts'
-import { anglesAssumed, chainOf, checkReach, writeAdapter } from './reach.ts'
+import { anglesAssumed, chainOf, checkReach, directionFirst, writeAdapter } from './reach.ts'
 
 const inputs = {
   torque: torque({ needed: true }),
@@ -106,7 +106,7 @@ const answerWhich = (given: Asked, { of }: ResultUnits, fleet: FleetKnown | unde
   const shown = all.slice(0, MOST_ROWS)
   const more = all.length - shown.length
   return {
-    headline: headlineOf(given, all, unit),
+    headline: directionFirst({ adapter: given.adapter ?? [], angle: given.angle }, headlineOf(given, all, unit)),
     assumed: (given.adapter ?? []).flatMap((link, index) =>
       link.angle || given.angle
         ? []

@@ -27,6 +27,7 @@ export const en = {
     'adapter.factor': 'Torque at the fastener for each unit on the wrench (some manuals print the inverse)',
     'adapter.factor-hand':
       'Torque at the fastener for each unit on the wrench, with the hand off the grip centre (some manuals print the inverse)',
+    'adapter.straight-assumed': 'With the adapter straight ahead, which was not told: {answer}',
     'adapter-setting.set': 'Set {setting} on the wrench: the fastener gets {torque}.',
     'adapter-setting.same': 'Set {setting}, the torque itself: this adapter adds nothing to the lever.',
     'adapter-setting.span':

@@ -44,7 +44,9 @@ describe('chat with Discord in good health', () => {
     expect(discord.identifies[0]).toMatchObject({ intents: 0, accepted: true })
     const record = await discord.interaction(adapter)
     expect(record).toMatchObject({ status: expect.any(Number), type: 4 })
-    expect(headlineOf(record.data)).toBe('**Set 87.5 lbf·ft on the wrench: the fastener gets 100 lbf·ft.**')
+    expect(headlineOf(record.data)).toBe(
+      '**With the adapter straight ahead, which was not told: Set 87.5 lbf·ft on the wrench: the fastener gets 100 lbf·ft.**',
+    )
     expect(record.data.flags ?? 0).toBe(0)
     const [picture] = record.files
     expect(picture?.name).toBe('armlength.png')

@@ -1,6 +1,7 @@
 // adapter-setting: what leads, what is warned of, what is assumed, what is beside the setting.
 import { describe, expect, it } from 'vitest'
 import type { Answer } from '../../src/questions/answer.ts'
+import { answered } from '../support/desk.ts'
 import { testDesk } from '../support/doors.ts'
 
 type Raw = Readonly<Record<string, string | readonly string[]>>
@@ -11,6 +12,23 @@ const value = (
   answer: Answer,
   name: string,
 ): { value: number; low?: number; high?: number; unit: string; text: string } => answer.results[name] as never
+
+describe('a direction that nobody told', () => {
+  const base = { torque: '100 N·m', lever: '400 mm' }
+  const said = 'With the adapter straight ahead, which was not told: '
+  it.each([
+    [{ adapter: '50 mm' }, true],
+    [{ adapter: '50 mm + 20 mm@90' }, true],
+    [{ adapter: '50 mm@0' }, false],
+    [{ adapter: '50 mm', angle: '0°' }, false],
+    [{ adapter: '50 mm@90' }, false],
+  ])('of %j is said before the number: %s', (more, assumed) => {
+    expect(answered('adapter-setting', { ...base, ...more }).headline.startsWith(said)).toBe(assumed)
+    const { torque: reading, lever } = base
+    expect(answered('adapter-reading', { reading, lever, ...more }).headline.startsWith(said)).toBe(assumed)
+    expect(answered('which-wrench', { torque: base.torque, ...more }).headline.startsWith(said)).toBe(assumed)
+  })
+})
 
 describe('what leads', () => {
   it('the setting, in the unit of the torque, lengths in the unit of the lever', () => {
@@ -38,7 +56,9 @@ describe('what leads', () => {
     const answer = ask({ torque: '40 lbf·ft', hand: '10 in', adapter: '2 in' })
     expect(value(answer, 'setting').value).toBeCloseTo(31.85, 2)
     expect(value(answer, 'setting').high).toBeCloseTo(33.33, 2)
-    expect(answer.headline).toMatch(/^Set 31.9 lbf·ft .* 33.3 lbf·ft\.$/)
+    expect(answer.headline).toMatch(
+      /^With the adapter straight ahead, which was not told: Set 31.9 lbf·ft .* 33.3 lbf·ft\.$/,
+    )
     const out = ask({ torque: '40 lbf·ft', hand: '20 in', adapter: '2 in' })
     expect(value(out, 'setting').value).toBeCloseTo((40 * 20) / 22, 6)
     expect(
