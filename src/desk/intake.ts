@@ -25,6 +25,10 @@ export type Intake =
 /** More than these nobody reads at once; they are counted. */
 export const MOST_SHEET_FAULTS = 500
 
+/** After so many rows whoever else asks has a turn: a long sheet is no reason to wait. */
+const AT_ONCE = 20
+const othersTurn = (): Promise<void> => new Promise((resolve) => setImmediate(resolve))
+
 type Drafted = { readonly line: number; readonly draft: Draft; readonly head: SheetRow['head'] }
 
 const draftOf = (row: SheetRow, by: By): Drafted | readonly Fault[] => {
@@ -110,7 +114,9 @@ export const intakeOf =
     const own = new Map<string, string>()
     const entries: Entry[] = []
     let again = 0
+    let row = 0
     for (const { line, draft, head } of drafts) {
+      if (++row % AT_ONCE === 0) await othersTurn()
       const known = isEmpty ? undefined : await knownAs(store, draft, head)
       if (known) {
         if (isSameDraft(known, draft)) again++

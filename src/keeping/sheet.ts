@@ -16,7 +16,7 @@ export const columns: readonly string[] = [
 ]
 
 export interface SheetRow {
-  /** Where it begins in the file; the head is line 1. */
+  /** The line of the file on which it ends; the head is line 1. */
   readonly line: number
   readonly kind: Kind
   readonly texts: Readonly<Record<string, string>>

@@ -15,6 +15,25 @@ export interface Restored {
 
 const ends = ['', '-wal', '-shm', '-journal'] as const
 
+// A connection that is open keeps the log: where it cannot be folded away, somebody is still writing to this file, and what
+// they write after it was moved aside would be lost with it.
+const assertUnused = async (path: string): Promise<void> => {
+  const Driver = await loadDriver()
+  const file = new Driver(path, { fileMustExist: true, timeout: 0 })
+  try {
+    const mode = file.pragma('journal_mode = DELETE', { simple: true })
+    if (mode !== 'delete') throw new Error(`the log stays: ${mode}`)
+  } catch (error) {
+    if (isDamaged(error)) return
+    throw new Outage('locked', `${path} is in use: stop the desk first`, error)
+  } finally {
+    file.close()
+  }
+}
+
+const isDamaged = (error: unknown): boolean =>
+  ['SQLITE_NOTADB', 'SQLITE_CORRUPT'].includes((error as { code?: string }).code ?? '')
+
 const lastOf = async (store: Store): Promise<number> => {
   let last = 0
   for (;;) {
@@ -64,6 +83,7 @@ export const restoreSqlite = async (
     const before = await lookAt(target).catch(() => Number.POSITIVE_INFINITY)
     if (before > 0 && !replace)
       throw new Outage('not-offered', `${target} has entries: say --replace, and it is moved aside`)
+    await assertUnused(target)
     const aside = `${target}.before-${stamp}`
     for (const end of ends) if (existsSync(target + end)) renameSync(target + end, aside + end)
     renameSync(fresh, target)

@@ -19,6 +19,7 @@ export const enChatRegister = {
   tryAgain: 'Try again',
   asShown: 'It does show that: keep it',
   more: '… and {count} more; the whole board is at the kiosk.',
+  andMore: '… and more; the whole board is at the kiosk.',
   nobody: 'No wrench is in the register yet: /wrench add.',
   noneDue: 'Nothing is due within a month.',
   overdue: 'overdue',

@@ -46,6 +46,22 @@ describe('a sheet read in', () => {
     expect(await all(shop)).toEqual([])
   })
 
+  it('lets others have a turn while it is long', async () => {
+    const rows = Array.from({ length: 400 }, (_, n) => `wrench,W-${n},Small,click,25 N·m`)
+    let turns = 0
+    const timer = setInterval(() => turns++, 0)
+    await testShop().takeIn(['kind,tag,name,wrench-type,most', ...rows].join('\n'), who, true)
+    clearInterval(timer)
+    expect(turns).toBeGreaterThan(5)
+  })
+
+  it('two rows alike in one sheet are two entries, and both are known when they come again', async () => {
+    const shop = testShop()
+    const twice = `${own}event,,,,,W-1,dropped,2026-05-01\n`
+    expect(await shop.takeIn(twice, who, false)).toMatchObject({ kind: 'read', fresh: 3 })
+    expect(await shop.takeIn(twice, who, false)).toMatchObject({ kind: 'read', fresh: 0, again: 3 })
+  })
+
   it('is for a keeper or an import, not for a mechanic', async () => {
     expect((await testShop().takeIn(own, { role: 'mechanic', door: 'http' }, false)).kind).toBe('forbidden')
   })

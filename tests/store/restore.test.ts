@@ -55,6 +55,18 @@ describe('a copy is restored', () => {
     expect(await tagsIn(aside.slice(folder.length + 1))).toEqual(['W-8', 'W-9'])
   })
 
+  it('not under a desk that still runs: what it goes on writing would be lost', async () => {
+    await filled('a.db', ['W-1'])
+    const copy = await copied('a.db')
+    await filled('b.db', ['W-8'])
+    const running = await openSqlite(at('b.db'))
+    await running.cards({ order: 'tag', limit: 1 })
+    await expect(restoreSqlite(copy, at('b.db'), { ...now, replace: true })).rejects.toMatchObject({ code: 'locked' })
+    await appendTo(running, 'W-9', [wrenchEntry('late', 'W-9')])
+    await running.close()
+    expect(await tagsIn('b.db')).toEqual(['W-8', 'W-9'])
+  })
+
   it('over one that is damaged only where that is said', async () => {
     await filled('a.db', ['W-1'])
     const copy = await copied('a.db')

@@ -72,6 +72,15 @@ describe('sheets', () => {
     expect((await http.inject('/v1/export.csv')).body).toBe(out.body)
   })
 
+  it('with a dry-run that says something are not read: nobody guesses which way it was meant', async () => {
+    await start()
+    for (const query of ['?dry-run=false', '?dry-run=0', '?dry-run=true']) {
+      expect((await send(sheet, KEEPER, query)).statusCode).toBe(400)
+      expect((await post(`/v1/wrenches/W-07/checks${query}`, check, KEEPER)).statusCode).toBe(400)
+    }
+    expect((await http.inject('/v1/wrenches')).json()).toEqual({ wrenches: [] })
+  })
+
   it('that are wrong are told line by line', async () => {
     await start()
     const reply = await send('tag,name,wrench-type,most\nW-1,,click,25\n', KEEPER)

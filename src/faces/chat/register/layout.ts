@@ -119,7 +119,13 @@ export const checksMessage = (found: Found, language: Language, picture: Picture
   )
 }
 
-export const listMessage = (title: string, rows: readonly ListedRow[], all: number, language: Language): ChatReply => {
+/** `all`: how many there are, where that is known. */
+export const listMessage = (
+  title: string,
+  rows: readonly ListedRow[],
+  all: number | undefined,
+  language: Language,
+): ChatReply => {
   const { words } = language
   const lines = rows.map((one) => {
     const { tag, name, place } = one.folder.card.entry.body
@@ -128,11 +134,14 @@ export const listMessage = (title: string, rows: readonly ListedRow[], all: numb
   })
   if (lines.length === 0) return message({ title, description: words.chatRegister.nobody })
   const { text, left } = fitting(lines, LIST)
-  const more = left + Math.max(0, all - rows.length)
-  return message({
-    title,
-    description: more > 0 ? `${text}\n${render(words.chatRegister.more, () => String(more))}` : text,
-  })
+  const more = all === undefined ? undefined : left + all - rows.length
+  const told =
+    more === undefined
+      ? [words.chatRegister.andMore]
+      : more > 0
+        ? [render(words.chatRegister.more, () => String(more))]
+        : []
+  return message({ title, description: [text, ...told].join('\n') })
 }
 
 const MONTH_DAYS = 31

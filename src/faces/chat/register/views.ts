@@ -53,8 +53,13 @@ export const createViews = (shop: Shop, pictures: Pictures): Views => {
       return listMessage(words.history.list[only], page.rows, counts[only], language)
     }
     const page = await shop.board(LIST)
-    // More than a message holds in any case; how many there are beyond is not worth a walk past all of them.
-    return listMessage(words.register.board, page.rows, page.rows.length + (page.next === undefined ? 0 : 1), language)
+    // How many there are beyond these is not worth a walk past all of them.
+    return listMessage(
+      words.register.board,
+      page.rows,
+      page.next === undefined ? page.rows.length : undefined,
+      language,
+    )
   }
 
   return {

@@ -39,6 +39,16 @@ export const textsSchema = (inputs: Inputs, without: readonly string[] = []) =>
     ),
   )
 
+/** Whether a request is only to be tried: `dry-run` without a value. Anything else said with it is not readable, and undefined. */
+export const dryRunIn = (query: unknown): boolean | undefined => {
+  const told = (query as Record<string, unknown>)['dry-run']
+  if (told === undefined) return false
+  return told === '' ? true : undefined
+}
+
+export const sendDryRunUnread = (reply: FastifyReply): FastifyReply =>
+  sendProblem(reply, problem('not-readable', 'Say dry-run without a value to try it, or leave it out to keep it.'))
+
 /** Who writes with this request; where nobody may, the reply is made. */
 export const writerOf = (
   { keys }: RegisterParts,

@@ -7,11 +7,20 @@ import { keepables } from '../../../keeping/index.ts'
 import { entrySchema, type Kind } from '../../../register/records.ts'
 import { problem, sendProblem } from '../problem.ts'
 import { growing, judgeOnly } from './checks.ts'
-import { asItIs, fresh, type RegisterParts, sayerOf, textsSchema, untouched, writerOf } from './register-parts.ts'
+import {
+  asItIs,
+  dryRunIn,
+  fresh,
+  type RegisterParts,
+  sayerOf,
+  sendDryRunUnread,
+  textsSchema,
+  untouched,
+  writerOf,
+} from './register-parts.ts'
 
 export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: RegisterParts): void => {
   const { shop } = parts
-  const dryRun = (query: unknown): boolean => Object.hasOwn(query as object, 'dry-run')
   const tags = ['register']
 
   const answerKept = (request: FastifyRequest, reply: FastifyReply, kept: Keeping): FastifyReply => {
@@ -68,8 +77,9 @@ export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: R
         const body = request.body
         const named = typeof body === 'object' && body !== null && !Array.isArray(body) && !('wrench' in body)
         const whole = named ? { ...body, wrench: tag } : body
-        if (kind === 'check' && dryRun(request.query))
-          return judgeOnly(desk, shop, whole, request, reply as FastifyReply)
+        const dryRun = dryRunIn(request.query)
+        if (dryRun === undefined) return sendDryRunUnread(reply as FastifyReply)
+        if (kind === 'check' && dryRun) return judgeOnly(desk, shop, whole, request, reply as FastifyReply)
         return write(kind, whole, request, reply as FastifyReply)
       },
     )

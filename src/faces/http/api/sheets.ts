@@ -6,7 +6,7 @@ import type { Desk } from '../../../desk/desk.ts'
 import { MOST_SHEET_FAULTS } from '../../../desk/intake.ts'
 import { sheetHead, sheetRow } from '../../../keeping/sheet.ts'
 import { problem, sendProblem } from '../problem.ts'
-import { asItIs, fresh, type RegisterParts, sayerOf, writerOf } from './register-parts.ts'
+import { asItIs, dryRunIn, fresh, type RegisterParts, sayerOf, sendDryRunUnread, writerOf } from './register-parts.ts'
 
 const CHUNK = 500
 const LARGEST_SHEET = 10 * 1024 * 1024
@@ -68,7 +68,8 @@ export const sheetRoutes = async (app: FastifyInstance, desk: Desk, parts: Regis
         if (!who) return reply
         if (typeof request.body !== 'string')
           return sendProblem(reply as FastifyReply, problem('not-csv', 'Send the sheet as text/csv.'))
-        const dryRun = (request.query as Record<string, unknown>)['dry-run'] !== undefined
+        const dryRun = dryRunIn(request.query)
+        if (dryRun === undefined) return sendDryRunUnread(reply as FastifyReply)
         const read = await parts.shop.takeIn(request.body, who, dryRun)
         if (read.kind === 'forbidden')
           return sendProblem(reply as FastifyReply, problem('forbidden', 'This key may not write this.'))
