@@ -84,25 +84,25 @@ export interface FleetIndexParts {
   readonly bookOf: (tag: string) => Promise<Book>
 }
 
+/** The last place in the record; places have no gaps, so that it is found by halves. */
+export const lastSeqOf = async (store: Pick<RegisterStore, 'since'>): Promise<number> => {
+  const isAfter = async (seq: number): Promise<boolean> => (await store.since(seq, 1)).length > 0
+  let [low, high] = [0, 1]
+  while (await isAfter(high)) [low, high] = [high, high * 2]
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2)
+    if (await isAfter(middle)) low = middle + 1
+    else high = middle
+  }
+  return low
+}
+
 export const createFleetIndex = ({ store, today, gauges, bookOf }: FleetIndexParts): FleetIndex => {
   let standing: Standing | undefined
 
-  /** The last place in the record; they have no gaps, so that it is found by halves. */
-  const lastSeq = async (): Promise<number> => {
-    const isAfter = async (seq: number): Promise<boolean> => (await store.since(seq, 1)).length > 0
-    let [low, high] = [0, 1]
-    while (await isAfter(high)) [low, high] = [high, high * 2]
-    while (low < high) {
-      const middle = Math.floor((low + high) / 2)
-      if (await isAfter(middle)) low = middle + 1
-      else high = middle
-    }
-    return low
-  }
-
   const made = async (now: Today): Promise<Standing> => {
     // Before the cards are read: what is added meanwhile is followed later, if need be a second time.
-    const seq = await lastSeq()
+    const seq = await lastSeqOf(store)
     const gaugeEntries = await gauges()
     const rows: ListedRow[] = []
     let after: string | undefined

@@ -12,7 +12,7 @@ import { statusOf, type Today } from '../register/status.ts'
 import type { RegisterStore } from '../store/lazy.ts'
 import type { Card, CardKind, Filed } from '../store/store.ts'
 import { cardsOf, entriesIn } from './card-rows.ts'
-import { createFleetIndex, type FleetIndex } from './fleet-index.ts'
+import { createFleetIndex, type FleetIndex, lastSeqOf } from './fleet-index.ts'
 import { type Intake, intakeOf } from './intake.ts'
 import { readQuestion } from './read.ts'
 
@@ -163,6 +163,9 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
     return foldBook(filed.map(({ entry }) => entry))
   }
 
+  // Folded once until something is kept: a question that chooses among all wrenches may be asked by anybody.
+  let whole: { readonly seq: number; readonly book: Book } | undefined
+
   return {
     today,
     since: store.since,
@@ -198,14 +201,18 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       return { rows, ...(page.next === undefined ? {} : { next: page.next }) }
     },
     fleet: async () => {
-      const found = entriesIn(await store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES }))
+      if (whole && (await store.since(whole.seq, 1)).length === 0) return whole.book
+      // Before the cards are read: what is kept meanwhile makes it be read again.
+      const seq = await lastSeqOf(store)
+      const found: Entry[] = [...(await gauges())]
       let after: string | undefined
       do {
         const page = await store.cards({ order: 'tag', kind: 'wrench', limit: PAGE, after })
         found.push(...entriesIn(page))
         after = page.next
       } while (after !== undefined)
-      return foldBook(found)
+      whole = { seq, book: foldBook(found) }
+      return whole.book
     },
     due: async () => {
       const found: DueWrench[] = []

@@ -7,7 +7,7 @@ import { flexHead } from './flex-view.ts'
 import { type Heading, headingHeight, sheet } from './frame.ts'
 import { boltTorque, clampForce, lubricant } from './joint-view.ts'
 import { drawLever, type LeverDrawing } from './lever-view.ts'
-import { chainOf, givenOf, hasCaution, metres, resultOf } from './reading.ts'
+import { chainOf, type DrawnLink, givenOf, hasCaution, metres, resultOf } from './reading.ts'
 import { compare } from './samples-view.ts'
 import { drawScale } from './scale-view.ts'
 import { swivel } from './swivel-view.ts'
@@ -23,9 +23,7 @@ const warningsOf = (answer: Answer, words: FigureWords): string[] =>
 
 const linkLabel = (
   words: FigureWords,
-  degrees: number,
-  lengthText: string,
-  angleText: string,
+  { degrees, lengthText, angleText, isAssumed }: DrawnLink,
   n: number,
   many: boolean,
 ): string => {
@@ -33,7 +31,7 @@ const linkLabel = (
   const sided = degrees > 0 ? (behind ? words.backToward : words.toward) : behind ? words.backAway : words.away
   const which = degrees === 0 ? words.ahead : Math.abs(degrees) === 180 ? words.back : sided
   const place = many ? `${n + 1}: ` : ''
-  return `${place}${lengthText}, ${angleText} ${which}`
+  return `${place}${lengthText}, ${angleText} ${which}${isAssumed ? ` (${words.assumed})` : ''}`
 }
 
 const leverFigure = (
@@ -50,9 +48,7 @@ const leverFigure = (
   if (L === undefined || H === undefined || !hand) return undefined
   const chain = chainOf(answer)
   const off = Math.abs(H - L) > L * 1e-9
-  const linkLabels = chain.map(({ degrees, lengthText, angleText }, n) =>
-    linkLabel(words, degrees, lengthText, angleText, n, chain.length > 1),
-  )
+  const linkLabels = chain.map((link, n) => linkLabel(words, link, n, chain.length > 1))
   const reach = resultOf(answer, 'effective-lever').text
   const drawing: LeverDrawing = {
     lever: L,

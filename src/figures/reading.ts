@@ -27,6 +27,8 @@ export interface DrawnLink {
   readonly degrees: number
   readonly lengthText: string
   readonly angleText: string
+  /** Nobody told the angle: straight ahead was taken. */
+  readonly isAssumed: boolean
 }
 
 const angleShown = (degrees: number): string => `${Math.round(degrees * 10) / 10}°`.replace('-', '−')
@@ -36,13 +38,16 @@ export const chainOf = (answer: Answer): readonly DrawnLink[] => {
   const lone = answer.given.find((one) => one.input === 'angle' && one.index === undefined)
   return answer.given
     .filter((one) => one.input === 'adapter')
-    .map((one) => {
+    .map((one, index) => {
       const degrees = one.angle ?? (typeof lone?.value === 'number' ? lone.value : 0)
       return {
         length: metres(one) ?? 0,
         degrees,
         lengthText: one.text.split('@')[0] as string,
         angleText: angleShown(degrees),
+        isAssumed: answer.given.some(
+          (given) => given.input === 'angle' && given.index === index && given.from === 'assumed',
+        ),
       }
     })
 }

@@ -1296,6 +1296,7 @@ export const en = {
     atSetting: 'at {setting}: every reading of the scale',
     point: '{setting}: {force}',
     andMore: 'and {count} more',
+    assumed: 'assumed',
     ahead: 'straight ahead',
     back: 'straight back',
     toward: 'to the side you pull to',

@@ -84,3 +84,13 @@ it('a hand past the grip is warned of', () => {
   const alt = altOf('hand-position', { lever: '500 mm', hand: '700 mm', setting: '100 N·m', pivot: '20 mm' })
   expect(alt).toContain(words.figures.warnings['no-pipe'])
 })
+
+describe('a direction', () => {
+  it('that nobody told is said to be assumed, and no other', () => {
+    const at = (adapter: string): string => altOf('adapter-setting', { torque: '100 N·m', lever: '400 mm', adapter })
+    expect(at('50 mm')).toContain('0° straight ahead (assumed)')
+    expect(at('50 mm@0')).toContain('0° straight ahead')
+    expect(at('50 mm@0')).not.toContain('assumed')
+    expect(at('50 mm@0 + 20 mm')).toContain('20 mm, 0° straight ahead (assumed)')
+  })
+})
