@@ -1,6 +1,6 @@
 // What a topic is: a word that people ask under, and the questions it offers, in order. Face-neutral.
 import type { QuestionName } from '../src/questions/index.ts'
-import type { en } from '../src/words/en.ts'
+import type { en } from '../src/words/en/index.ts'
 
 export type TopicName = keyof (typeof en)['topics']
 export type OfferWord = keyof (typeof en)['offers']

@@ -2,7 +2,7 @@
 import type { Toward } from '../core/number-style.ts'
 import type { Quantity } from '../core/quantity.ts'
 import type { Citation, Standing } from '../tables/citation.ts'
-import type { en } from '../words/en.ts'
+import type { en } from '../words/en/index.ts'
 import type { QuestionName } from './index.ts'
 import type { Phrase } from './phrase.ts'
 

@@ -2,7 +2,8 @@
 // Only the type of the English words is known here, so that a key or a number that does not exist fails to compile.
 import type { Toward } from '../core/number-style.ts'
 import type { Quantity } from '../core/quantity.ts'
-import type { en } from '../words/en.ts'
+import type { en } from '../words/en/index.ts'
+import type { Places } from '../words/shape.ts'
 
 export type PhraseKey = keyof (typeof en)['say']
 
@@ -24,8 +25,7 @@ export interface Dated {
 
 export type Param = Quantity | Echoed | Bound | Dated | string | Phrase
 
-type Names<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}` ? Name | Names<Rest> : never
-export type ParamsOf<Key extends PhraseKey> = { readonly [Name in Names<(typeof en)['say'][Key]>]: Param }
+export type ParamsOf<Key extends PhraseKey> = { readonly [Name in Places<(typeof en)['say'][Key]>]: Param }
 
 export interface Phrase {
   readonly key: PhraseKey
@@ -34,7 +34,7 @@ export interface Phrase {
 
 /** A phrase with every number that its English words name. */
 export const phrase = <Key extends PhraseKey>(
-  ...[key, params]: [Names<(typeof en)['say'][Key]>] extends [never] ? [Key] : [Key, ParamsOf<Key>]
+  ...[key, params]: [Places<(typeof en)['say'][Key]>] extends [never] ? [Key] : [Key, ParamsOf<Key>]
 ): Phrase => ({ key, with: params ?? {} })
 
 export const atMost = (q: Quantity): Bound => ({ bound: q, toward: 'down' })

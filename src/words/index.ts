@@ -1,9 +1,9 @@
 // The languages there are, and the one that a reader gets. Shapes are held against the English ones at compile time.
 import { type NumberStyle, styleOf } from '../core/number-style.ts'
-import { en } from './en.ts'
+import { en } from './en/index.ts'
+import type { Words } from './shape.ts'
 
-type Shape<T> = { readonly [K in keyof T]: T[K] extends string ? string : Shape<T[K]> }
-export type Words = Shape<typeof en>
+export type { Words } from './shape.ts'
 
 export interface Language {
   readonly locale: string

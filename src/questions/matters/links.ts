@@ -1,5 +1,5 @@
 // THE PLACE FOR LINKS: which questions work out what a topic is about, and what of the asker's numbers they take along.
-// To link another question: a line in `carried`, its word in en-matters.ts (matter.link.…), and its name beside its topics.
+// To link another question: a line in `carried`, its word in words/en/matters.ts (matter.link.…), and its name beside its topics.
 import { type Quantity, quantity } from '../../core/quantity.ts'
 import { writeQuantity } from '../../core/quantity-text.ts'
 import { units } from '../../core/unit.ts'

@@ -1,6 +1,6 @@
 // What people read of a wrench's checks over time, and of the lists of what needs doing.
 
-export const enHistory = {
+export const history = {
   title: 'Its checks over time',
   lead: 'CHECKS',
   last: '{setting}: {deviation}',

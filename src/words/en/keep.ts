@@ -1,6 +1,6 @@
 // What the kiosk says where somebody signs in and writes.
 
-export const enKeep = {
+export const keep = {
   signIn: 'Sign in to write',
   signInLead: 'Reading needs no PIN. Writing needs the PIN of the shop.',
   pin: 'PIN',
@@ -100,4 +100,4 @@ export const enKeep = {
     supersedes: 'Entry',
     why: 'Why',
   },
-}
+} as const

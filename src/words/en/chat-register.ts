@@ -1,6 +1,6 @@
 // What chat says of the register: its commands, what was kept, and what is needed to write.
 
-export const enChatRegister = {
+export const chatRegister = {
   offers: {
     add: 'add a wrench to the register',
     show: 'a wrench: its card, its status and why, its checks',
@@ -41,4 +41,4 @@ export const enChatRegister = {
     when: 'Day, and as-found or as-left',
     points: 'Settings and what the gauge showed',
   },
-}
+} as const

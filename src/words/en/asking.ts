@@ -1,4 +1,4 @@
-// What is said about free text, in English, in the sections of en.ts into which it is put: how it was read, what is not answered, what people quote.
+// What is said about free text, in the sections into which it is put: how it was read, what is not answered, what people quote.
 
 export const asking = {
   say: {

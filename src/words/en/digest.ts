@@ -1,6 +1,6 @@
 // The weekly digest, and the settings of a server in chat.
 
-export const enDigest = {
+export const digest = {
   title: 'The wrenches this week, {date}',
   quiet: 'Nothing needs doing: no wrench is out of limit, overdue or due within two weeks.',
   parts: {
@@ -13,7 +13,6 @@ export const enDigest = {
   since: 'since {date}',
   due: '{date}',
   settings: {
-    topic: 'What is set for the shop in chat: where the weekly digest goes',
     offers: {
       show: 'what is set',
       digest: 'where the weekly digest goes; without a channel it goes nowhere',
@@ -23,4 +22,4 @@ export const enDigest = {
     goes: 'The weekly digest goes to <#{channel}>, Mondays at seven by the clock of the shop.',
     forbidden: 'This is set by those who manage the server, and by keepers.',
   },
-}
+} as const

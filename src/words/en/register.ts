@@ -1,6 +1,6 @@
 // What people read of the register: what is asked for when something is kept, the statuses of a wrench and their reasons.
 
-export const enRegister = {
+export const register = {
   due: 'Check due',
   board: 'The wrenches',
   empty: 'No wrench is in the register yet.',

@@ -1,6 +1,6 @@
 // What the kiosk's pages say beside the answers: number entry, a shared screen, the way to a phone, how far to trust it all.
 
-export const enKiosk = {
+export const kiosk = {
   topTasks: 'Most asked',
   more: 'Everything else',
   inHand: 'The wrench in your hand',
@@ -54,14 +54,18 @@ export const enKiosk = {
   about: 'How far to trust it',
   aboutLead:
     'It does the arithmetic of a lever and the tables of books, with the doubt that belongs to them. It knows no joint of yours.',
-  aboutPoints: [
-    'The maker’s figure and procedure come first. This desk never gives a maker’s torque figure, and never changes one by guess.',
-    'Wheels, brakes, steering, belts, lifting, pressure and aircraft: a qualified person decides, by the maker’s procedure and the local rules.',
-    'A band is where 95 in 100 results lie if lengths, hand and wrench are as good as is usual; what was taken without being told is listed as assumed.',
-    'Friction of threads and seats spans two to one between books. A clamp force from a torque is a range, and the range is the answer.',
-    'Where no number can be given, it says so, and what to measure or whom to ask.',
-    'A check in the shop tells whether a wrench still keeps its limit, as well as the scale allows. It is not an accredited calibration.',
-    'Anything that looks wrong is wrong until shown otherwise: stop, and ask.',
-  ],
+  aboutPoints: {
+    maker:
+      'The maker’s figure and procedure come first. This desk never gives a maker’s torque figure, and never changes one by guess.',
+    people:
+      'Wheels, brakes, steering, belts, lifting, pressure and aircraft: a qualified person decides, by the maker’s procedure and the local rules.',
+    band: 'A band is where 95 in 100 results lie if lengths, hand and wrench are as good as is usual; what was taken without being told is listed as assumed.',
+    friction:
+      'Friction of threads and seats spans two to one between books. A clamp force from a torque is a range, and the range is the answer.',
+    silence: 'Where no number can be given, it says so, and what to measure or whom to ask.',
+    check:
+      'A check in the shop tells whether a wrench still keeps its limit, as well as the scale allows. It is not an accredited calibration.',
+    wrong: 'Anything that looks wrong is wrong until shown otherwise: stop, and ask.',
+  },
   aboutSources: 'Where the numbers come from',
-}
+} as const

@@ -1,0 +1,71 @@
+// What is said of the bolt and its joint: friction, lubricants, clamp force, turn.
+
+export const sayJoint = {
+  'lubricant.same': '{from} is what the figure is for: use it as printed.',
+  'lubricant.alike':
+    'No number can be given for going from {from} to {to}: by the sources they are about alike, and both scatter. Ask the maker for a figure, or measure.',
+  'lubricant.rougher':
+    'No number can be given for going from {from} to {to}: more friction can mean a loose joint or an overloaded bolt. Ask the maker for a figure, or measure.',
+  'lubricant.too-wide':
+    "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. No number can be given: sources differ by more than two to one for {to}; ask the maker or measure.",
+  'lubricant.known':
+    "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else {typical} in place of {torque} keeps the clamp force, by the nut factors given.",
+  'lubricant.reduced':
+    "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else no more than {low} in place of {torque}: by no source at hand does that over-tighten; typical is {typical}.",
+  'lubricant.nut-factors': 'Typical nut factors, new over old',
+  'lubricant.span': 'From the lowest ratio that the sources allow to the highest',
+  'lubricant.same-torque': 'Change of the clamp force if the torque is left as it was (lowest to highest)',
+  'lubricant.same-clamp': 'Torque for the clamp force that was meant (lowest to highest)',
+  'lubricant.same-clamp-capped':
+    'Torque for the clamp force that was meant (lowest to highest, never above the asked torque)',
+  'nut-factor.one': 'The nut factor is {k}, from one run: how much it scatters is not known.',
+  'nut-factor.unseen':
+    'The nut factor is {k} from {n} runs; they do not show where the next bolt will lie: make more runs.',
+  'nut-factor.several': 'The nut factor is {k} from {n} runs; the next bolt will lie between {low} and {high} (95 %).',
+  'nut-factor.run': 'Run {run}',
+  'nut-factor.next': 'Where the next bolt will lie at 95 % (half-width)',
+  'bolt.by-nut-factor': 'Clamp force by the nut factor (typical)',
+  'bolt.by-friction': 'Clamp force by the friction of thread and seat (exact wedge)',
+  'bolt.split': 'Where the torque goes: stretch, thread, seat',
+  'bolt.span': 'From the highest friction that the sources allow to the lowest',
+  'bolt.proof-share': 'Share of the proof load (typical)',
+  'bolt.yield-share': 'Share of yield while turning, twist counted (typical)',
+  'clamp-force.known': 'With {torque} the joint is clamped by {clamp}, by the friction given.',
+  'clamp-force.span': 'With {torque} the joint is clamped by {low} to {high}, typically {clamp}: friction decides.',
+  'clamp-force.too-much':
+    'Do not use {torque} here: where friction is low it clamps by {high} and passes the strength of the bolt; ask the maker.',
+  'bolt-torque.known': 'At most {torque}: it clamps by {clamp}, by the friction given.',
+  'bolt-torque.highest':
+    'At most {torque}: by no source at hand does it pass that share of strength; it clamps by {low} to {high}.',
+  'bolt-torque.clamp-proof': 'Clamp force at that share of the proof load',
+  'bolt-torque.clamp-yield': 'Clamp force at that share of yield, twist counted, where friction is lowest',
+  'bolt-torque.highest-step': 'The highest torque that cannot pass it: where friction is lowest',
+  'bolt-torque.typical-step': 'The torque at typical friction; it can pass the share where friction is lower',
+  'bolt-torque.floor': 'What the highest torque still gives where friction is highest',
+  'turn-angle.turn': 'Turn {turn} from snug for {force}.',
+  'turn-angle.force': '{turn} from snug gives about {force}.',
+  'turn-angle.bolt': 'Stiffness of the bolt, head and engaged thread counted [kN/mm]',
+  'turn-angle.joint': 'Stiffness of the joint, steel, two cones of 30° [kN/mm]',
+  'turn-angle.turn-step': 'Turn from snug',
+  'turn-angle.force-step': 'Clamp force that the turn gives',
+  'nut-factor.mu-total': 'Friction of thread and seat as one number (mean of the runs)',
+  'nut-factor.mu-thread': 'Friction in the thread (mean of the runs)',
+  'nut-factor.mu-seat': 'Friction in the seat (mean of the runs)',
+  'lubricant.two-frictions': 'Thread and seat apart, lubricated: {where}',
+  'place.both': 'both',
+  'place.threads': 'threads alone',
+  'place.seat': 'seat alone',
+  'condition.dry': 'dry threads',
+  'condition.oiled': 'oiled threads',
+  'condition.greased': 'greased threads',
+  'condition.anti-seize': 'anti-seize',
+  'condition.moly': 'moly paste',
+  'condition.wax': 'waxed threads',
+  'condition.zinc': 'zinc plating, dry',
+  'condition.zinc-oiled': 'zinc plating, oiled',
+  'condition.cadmium': 'cadmium plating',
+  'condition.phosphate-oiled': 'phosphate and oil',
+  'condition.black-oxide': 'black oxide',
+  'condition.stainless-dry': 'dry stainless',
+  'condition.thread-locker': 'thread locker',
+} as const
