@@ -13,9 +13,39 @@ export interface Language {
 
 const language = (locale: string, words: Words): Language => ({ locale, words, style: styleOf(locale) })
 
+/** By language; and by region where its numbers look otherwise than where the language is at home. */
 export const languages = { en: language('en', en) } as const satisfies Record<string, Language>
 export type LocaleName = keyof typeof languages
 export const localeNames = Object.keys(languages) as readonly LocaleName[]
+
+const languageOf = (tag: string): string => tag.split('-', 1)[0] as string
+/** The languages themselves, without regions: what a reader chooses from. */
+export const homeNames = localeNames.filter((name) => name === languageOf(name))
+
+// What the platform knows of a tag takes some µs to ask; there are few tags, and nobody can make it keep more.
+const MOST_TAGS = 500
+const styles = new Map<string, NumberStyle | undefined>()
+const styleAt = (tag: string): NumberStyle | undefined => {
+  if (styles.has(tag)) return styles.get(tag)
+  let style: NumberStyle | undefined
+  try {
+    style = styleOf(tag)
+  } catch {
+    // Not a tag: the language before its hyphen is all that can be known.
+  }
+  if (styles.size >= MOST_TAGS) styles.clear()
+  styles.set(tag, style)
+  return style
+}
+
+const nameFor = (tag: string, fallback: LocaleName): LocaleName | undefined => {
+  const home = homeNames.find((name) => name === languageOf(tag))
+  if (home === undefined) return undefined
+  // A language without a region is written as the shop writes it.
+  if (tag === home) return languageOf(fallback) === home ? fallback : home
+  const style = styleAt(tag)
+  return localeNames.find((name) => languageOf(name) === home && languages[name].style === style) ?? home
+}
 
 /** The first language of an Accept-Language header or a locale tag that is spoken here; else the fallback. */
 export const languageFor = (accepted: string | undefined, fallback: LocaleName): Language => {
@@ -30,7 +60,7 @@ export const languageFor = (accepted: string | undefined, fallback: LocaleName):
     .filter(({ q }) => q > 0)
     .sort((one, other) => other.q - one.q || one.order - other.order)
   for (const { tag } of wanted) {
-    const name = localeNames.find((known) => tag === known || tag.startsWith(`${known}-`))
+    const name = nameFor(tag, fallback)
     if (name) return languages[name]
   }
   return languages[fallback]

@@ -5,6 +5,7 @@ import { figureOf } from '../../src/figures/index.ts'
 import { languages } from '../../src/words/index.ts'
 import { benchAsking } from './asking.ts'
 import { benchChat } from './chat.ts'
+import { benchFragment } from './fragment.ts'
 import { benchHttp } from './http.ts'
 import { benchDesk } from './in-process.ts'
 import { benchStart } from './start.ts'
@@ -21,6 +22,18 @@ const line = (...cells: readonly (string | number)[]): void => {
 const [what, wrenches = '10000', checks = '1000000'] = process.argv.slice(2)
 if (what === 'store') {
   await benchStore(line, Number(wrenches), Number(checks))
+  process.exit(0)
+}
+
+const fragments = async (): Promise<void> => {
+  const { rows, bytes, packed } = await benchFragment()
+  line(`kiosk fragment, ${bytes} bytes (${packed} packed)`, 'p50 ms', 'p99 ms')
+  for (const { name, p50, p99 } of rows) line(`  ${name}`, p50, p99)
+  const [alone, beside] = rows
+  if (alone && beside) line('  ratio', beside.p50 / alone.p50, beside.p99 / alone.p99)
+}
+if (what === 'kiosk') {
+  await fragments()
   process.exit(0)
 }
 
@@ -53,6 +66,8 @@ for (const part of ['without a picture', 'with the same ready picture']) {
   ]
   if (ours && bare) line(`  ratio ${part}`, ours.p50 / bare.p50, ours.p99 / bare.p99)
 }
+
+await fragments()
 
 const pictures = createPictures()
 const draw = async (n: number): Promise<number> => {

@@ -24,6 +24,7 @@ import { sheetRoutes } from './api/sheets.ts'
 import { wrenchListRoutes } from './api/wrench-lists.ts'
 import { readBody } from './body.ts'
 import { placeRoutes } from './kiosk/place-routes.tsx'
+import { problemPages } from './kiosk/problem-page.tsx'
 import { reportRoutes } from './kiosk/report-routes.tsx'
 import { kioskRoutes } from './kiosk/routes.tsx'
 import { readForms, writingRoutes } from './kiosk/writing.tsx'
@@ -189,6 +190,8 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
       seen(request.routeOptions.url ?? 'none', reply.statusCode, reply.elapsedTime / 1000)
     })
   }
+  const { desk, shop, publicUrl } = parts
+  problemPages(app, desk, shop)
   questionRoutes(app, parts.desk)
   askRoutes(app, parts.desk)
   figureRoutes(app, parts.desk, parts.pictures)
@@ -200,7 +203,6 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   wrenchListRoutes(app, parts.register.shop)
   registerFileRoutes(app, parts.desk, parts.register)
   await sheetRoutes(app, parts.desk, parts.register)
-  const { desk, shop, publicUrl } = parts
   const kiosk = { desk, shop, register: parts.register.shop, publicUrl }
   kioskRoutes(app, kiosk)
   placeRoutes(app, kiosk)

@@ -17,6 +17,7 @@ import { matters } from './matters.ts'
 import { mattersCare } from './matters-care.ts'
 import { mattersPull } from './matters-pull.ts'
 import { codes, kinds, offers, questions, results, standings, topics } from './names.ts'
+import { problems } from './problems.ts'
 import { register } from './register.ts'
 import { sayChecks } from './say-checks.ts'
 import { sayJoint } from './say-joint.ts'
@@ -38,6 +39,7 @@ export const en = {
   page: { ...asking.page, ...page },
   standings,
   faces: { ...asking.faces, ...faces },
+  problems,
   register,
   kiosk,
   keep,

@@ -2,7 +2,7 @@
 import type { FastifyReply, FastifyRequest } from 'fastify'
 import { renderToString } from 'preact-render-to-string'
 import type { Desk } from '../../../desk/desk.ts'
-import { type Language, languageFor, localeNames } from '../../../words/index.ts'
+import { homeNames, type Language, languageFor } from '../../../words/index.ts'
 
 export type Query = Readonly<Record<string, string | readonly string[]>>
 
@@ -14,14 +14,30 @@ export const send = (
   reply
     .header('content-type', 'text/html; charset=utf-8')
     .header('cache-control', keep)
-    .header('vary', 'accept-language')
+    .header('vary', 'accept-language, cookie')
+    .headers(languageCookie(reply.request))
     .send(`<!doctype html>${renderToString(page)}`)
 
-/** The language that the key chose, else the browser's, else the shop's. */
-export const languageOf = (desk: Desk, request: FastifyRequest): Language => {
+const chosenIn = (request: FastifyRequest): string | undefined => {
   const { lang } = request.query as Query
-  const chosen = typeof lang === 'string' && (localeNames as readonly string[]).includes(lang) ? lang : undefined
-  return languageFor(chosen ?? request.headers['accept-language'], desk.locale)
+  return typeof lang === 'string' ? lang : undefined
+}
+
+// What was chosen stays chosen on this screen until it starts over; an address with an empty choice forgets it.
+const languageCookie = (request: FastifyRequest): Record<string, string> => {
+  const lang = chosenIn(request)
+  if (lang === undefined || (lang !== '' && !homeNames.some((name) => name === lang))) return {}
+  return { 'set-cookie': `lang=${lang}; Path=/; SameSite=Strict${lang === '' ? '; Max-Age=0' : ''}` }
+}
+
+/** The language that was chosen on this screen, else the browser's, else the shop's. */
+export const languageOf = (desk: Desk, request: FastifyRequest): Language => {
+  const [, kept] = /(?:^|;\s*)lang=([a-z]{2})(?:;|$)/.exec(request.headers.cookie ?? '') ?? []
+  const lang = chosenIn(request) ?? kept
+  const browsers = languageFor(request.headers['accept-language'], desk.locale)
+  if (!homeNames.some((name) => name === lang)) return browsers
+  // The browser knows the region, and with it the decimal mark.
+  return browsers.locale.startsWith(lang as string) ? browsers : languageFor(lang, desk.locale)
 }
 
 /** What was filled in: blank fields and the language key left out. */

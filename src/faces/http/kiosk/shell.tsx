@@ -1,6 +1,6 @@
 // The shell of every page: head, name of the shop, language key, footer with what always holds. No script is needed for any of it.
 import type { ComponentChildren } from 'preact'
-import { type Language, type LocaleName, languages, localeNames } from '../../../words/index.ts'
+import { homeNames, type Language, type LocaleName, languages } from '../../../words/index.ts'
 
 export interface PageParts {
   readonly language: Language
@@ -14,13 +14,13 @@ const inLanguage = (here: string, locale: LocaleName): string =>
 
 const LanguageKey = ({ language, here }: PageParts) => (
   <nav class="languages" aria-label={language.words.page.language}>
-    {localeNames.map((locale) => (
+    {homeNames.map((locale) => (
       <a
         key={locale}
         href={inLanguage(here, locale)}
         lang={locale}
         hreflang={locale}
-        aria-current={locale === language.locale ? 'true' : undefined}
+        aria-current={language.locale.startsWith(locale) ? 'true' : undefined}
       >
         {languages[locale].words.page.ownName}
       </a>
@@ -73,7 +73,7 @@ export const Shell = (parts: PageParts & { title: string; children: ComponentChi
             <a href="/openapi.json">OpenAPI</a>
           </p>
         </footer>
-        <dialog id="idle" aria-labelledby="idle-title" data-countdown="20" data-home="/">
+        <dialog id="idle" aria-labelledby="idle-title" data-countdown="20" data-home="/?lang=">
           <h2 id="idle-title">{words.kiosk.idleTitle}</h2>
           <p>
             {words.kiosk.idleText} <strong id="idle-left">20</strong> {words.kiosk.seconds}

@@ -23,6 +23,7 @@ h1 { font-size: 2rem; line-height: 1.2; margin: .5rem 0 } h2 { font-size: 1.2rem
 ul { margin: 0; padding-inline-start: 1.25rem } li { margin: .2rem 0 } .deeper { margin-inline-start: 1.25rem }
 .keys { list-style: none; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(16rem, 1fr)); gap: .75rem }
 .keys li { margin: 0; display: grid }
+.ways { display: flex; flex-wrap: wrap; gap: .75rem }
 .key, button { display: flex; align-items: center; min-height: max(var(--key), 3rem); padding: .75rem 1.25rem; border: 2px solid var(--ink); border-radius: .75rem; background: var(--sheet); color: var(--ink); font: inherit; font-weight: 600; text-decoration: none; cursor: pointer }
 button { background: var(--ink); color: var(--paper); font-size: 1.25rem }
 .key:hover, button:hover { border-color: var(--nut) }
