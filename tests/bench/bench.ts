@@ -8,6 +8,7 @@ import { benchChat } from './chat.ts'
 import { benchFragment } from './fragment.ts'
 import { benchHttp } from './http.ts'
 import { benchDesk } from './in-process.ts'
+import { benchPaint } from './paint.ts'
 import { benchStart } from './start.ts'
 import { benchStore } from './store.ts'
 
@@ -31,6 +32,8 @@ const fragments = async (): Promise<void> => {
   for (const { name, p50, p99 } of rows) line(`  ${name}`, p50, p99)
   const [alone, beside] = rows
   if (alone && beside) line('  ratio', beside.p50 / alone.p50, beside.p99 / alone.p99)
+  line('first paint, ms', 'p50', 'most')
+  for (const { name, p50, most } of await benchPaint()) line(`  ${name}`, p50, most)
 }
 if (what === 'kiosk') {
   await fragments()
