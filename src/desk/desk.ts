@@ -9,6 +9,7 @@ import { type FleetKnown, type Question, resultUnits } from '../questions/questi
 import { type LocaleName, languageFor } from '../words/index.ts'
 import { answerText, type Work, withText } from './ask-text.ts'
 import { always, blank } from './blank.ts'
+import type { System } from './own-units.ts'
 import { type Loan, quantitiesOf, type Reading, readQuestion } from './read.ts'
 import { type Sayer, sayerFor } from './say.ts'
 
@@ -16,7 +17,13 @@ import { type Sayer, sayerFor } from './say.ts'
 export interface Asker {
   readonly locale?: string | undefined
   readonly door: 'chat' | 'http' | 'kiosk' | 'terminal'
+  /** The units of their own, for bare numbers and for what is offered first. */
+  readonly own?: System | undefined
+  /** The system that they want this answer in, whatever they typed. */
+  readonly shown?: System | undefined
 }
+
+type Liking = Pick<Asker, 'own' | 'shown'>
 
 /** What is kept of an ask, for counting: no values, nobody's name. */
 export interface Asked {
@@ -36,12 +43,12 @@ export interface Desk {
   readonly askText: (text: unknown, asker: Asker) => Answer
   /** Counts an answer that a door gives again from what it kept. */
   readonly again: (asked: Asked) => void
-  readonly system: 'metric' | 'inch'
+  readonly system: System
   readonly locale: LocaleName
 }
 
 export interface DeskSettings {
-  readonly system: 'metric' | 'inch'
+  readonly system: System
   readonly locale: LocaleName
   readonly record?: (asked: Asked) => void
   readonly borrow?: Desk['borrow']
@@ -191,28 +198,32 @@ export const createDesk = ({ system, locale, record, borrow }: DeskSettings): De
     }
     return known
   }
-  const work: Work = (name, raw, say, about, loan) => {
-    const question: Question<QuestionName> = questions[name]
-    const reading = about ? withText(readQuestion(question, raw), about) : readQuestion(question, raw, loan)
-    if (reading.faults.length > 0) return refused(name, reading, say)
-    if (reading.missing.length > 0) return incomplete(question, reading, say, system, loan?.fleet)
-    if (question.needsFleet && !loan?.fleet)
-      return refused(name, { ...reading, faults: [fault('no-register-here', '', '')] }, say)
-    const outcome = question.answer(reading.values, resultUnits(quantitiesOf(reading.given), system), loan?.fleet)
-    return answered(name, reading, { ...outcome, cautions: [...(loan?.cautions ?? []), ...outcome.cautions] }, say)
-  }
+  const workFor =
+    ({ own, shown }: Liking): Work =>
+    (name, raw, say, about, loan) => {
+      const question: Question<QuestionName> = questions[name]
+      const reading = about ? withText(readQuestion(question, raw), about) : readQuestion(question, raw, loan, own)
+      const prefers = own ?? system
+      if (reading.faults.length > 0) return refused(name, reading, say)
+      if (reading.missing.length > 0) return incomplete(question, reading, say, prefers, loan?.fleet)
+      if (question.needsFleet && !loan?.fleet)
+        return refused(name, { ...reading, faults: [fault('no-register-here', '', '')] }, say)
+      const units = resultUnits(quantitiesOf(reading.given), prefers, shown)
+      const outcome = question.answer(reading.values, units, loan?.fleet)
+      return answered(name, reading, { ...outcome, cautions: [...(loan?.cautions ?? []), ...outcome.cautions] }, say)
+    }
   return {
     system,
     locale,
     again: (asked) => record?.(asked),
     borrow: borrow ?? (() => undefined),
     askText: (text, asker) => {
-      const answer = answerText(text, sayer(asker.locale), work)
+      const answer = answerText(text, sayer(asker.locale), workFor(asker))
       record?.(askedOf((answer.question as QuestionName | null) ?? 'none', answer, asker.door))
       return answer
     },
     ask: (name, raw, asker, loan) => {
-      const answer = work(name, raw, sayer(asker.locale), undefined, loan)
+      const answer = workFor(asker)(name, raw, sayer(asker.locale), undefined, loan)
       record?.(askedOf(name, answer, asker.door))
       return answer
     },

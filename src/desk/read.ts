@@ -3,6 +3,7 @@ import { type Fault, fault } from '../core/fault.ts'
 import type { Quantity } from '../core/quantity.ts'
 import type { Caution, Given } from '../questions/outcome.ts'
 import type { FleetKnown, Question } from '../questions/question.ts'
+import { type System, withOwnUnits } from './own-units.ts'
 
 /** What a door received: texts or lists of texts; anything else is a fault, never coerced. */
 export type RawInputs = Readonly<Record<string, unknown>>
@@ -58,9 +59,9 @@ const missingOf = (
 }
 
 /** Reads in the order of the declaration, so that every door gives the same document whatever order it received. */
-export const readQuestion = (question: Declared, raw: unknown, loan?: Loan): Reading =>
+export const readQuestion = (question: Declared, raw: unknown, loan?: Loan, own?: System): Reading =>
   raw !== null && typeof raw === 'object' && !Array.isArray(raw)
-    ? readInputs(question, raw as RawInputs, loan)
+    ? readInputs(question, raw as RawInputs, loan, own)
     : {
         values: {},
         given: [],
@@ -87,7 +88,7 @@ const withLoan = (question: Declared, raw: RawInputs, loan: Loan | undefined): R
     ),
   )
 
-const readInputs = (question: Declared, asked: RawInputs, loan: Loan | undefined): Reading => {
+const readInputs = (question: Declared, asked: RawInputs, loan: Loan | undefined, own: System | undefined): Reading => {
   const lent = withLoan(question, asked, loan)
   const raw: RawInputs = { ...asked, ...Object.fromEntries([...lent].map((name) => [name, loan?.inputs[name]])) }
   const values: Record<string, unknown> = {}
@@ -99,14 +100,16 @@ const readInputs = (question: Declared, asked: RawInputs, loan: Loan | undefined
   for (const name of [...declared.filter((known) => Object.hasOwn(raw, known)), ...unknown]) {
     if (raw[name] === undefined) continue
     tried.add(name)
+    const whole = withOwnUnits(question.inputs[name], textsOf(raw[name]) ?? [], own)
     const reading = Object.hasOwn(question.inputs, name)
-      ? readInput(question, name, raw[name])
+      ? readInput(question, name, whole ?? raw[name])
       : { faults: [fault('unknown-input', name.slice(0, 64), shownRaw(raw[name]), { inputs: declared })] }
     faults.push(...reading.faults)
     if (reading.faults.length > 0) continue
     values[name] = reading.value
     const told = question.inputs[name]?.given(reading.value, name) ?? []
-    given.push(...(lent.has(name) ? told.map((one): Given => ({ ...one, from: 'register' })) : told))
+    const from = lent.has(name) ? 'register' : whole ? 'assumed' : undefined
+    given.push(...(from ? told.map((one): Given => ({ ...one, from })) : told))
   }
   const { wrench } = values
   if (typeof wrench === 'string' && question.inputs['wrench']?.kind === 'wrench')

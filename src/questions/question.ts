@@ -26,10 +26,16 @@ export interface ResultUnits {
   readonly system: 'metric' | 'inch'
 }
 
-export const resultUnits = (given: readonly Quantity[], fallback: 'metric' | 'inch'): ResultUnits => {
+/** `shown`: the system that the asker wants results in, whatever was given; what is of either system stays as given. */
+export const resultUnits = (
+  given: readonly Quantity[],
+  fallback: 'metric' | 'inch',
+  shown?: 'metric' | 'inch',
+): ResultUnits => {
   const spoken = given.find((q) => q.unit.system !== 'either')?.unit.system
-  const system = spoken === undefined || spoken === 'either' ? fallback : spoken
-  const unitGiven = (dimension: Dimension): Unit | undefined => given.find((q) => q.unit.dimension === dimension)?.unit
+  const system = shown ?? (spoken === undefined || spoken === 'either' ? fallback : spoken)
+  const unitGiven = (dimension: Dimension): Unit | undefined =>
+    given.find((q) => q.unit.dimension === dimension && (!shown || [shown, 'either'].includes(q.unit.system)))?.unit
   return {
     system,
     of: (dimension) => unitGiven(dimension) ?? everyday[dimension][system],
