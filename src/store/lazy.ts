@@ -18,6 +18,11 @@ export type RegisterStore = Pick<
   | 'marked'
   | 'settings'
   | 'set'
+  | 'own'
+  | 'setOwn'
+  | 'usedOwn'
+  | 'forgetOwn'
+  | 'forgetIdle'
   | 'check'
 >
 
@@ -50,6 +55,11 @@ export const lazyStore = (open: () => Promise<Store>): LazyStore => {
     marked: async (job, key) => (await get()).marked(job, key),
     settings: async (scope) => (await get()).settings(scope),
     set: async (setting) => (await get()).set(setting),
+    own: async (owner) => (await get()).own(owner),
+    setOwn: async (setting) => (await get()).setOwn(setting),
+    usedOwn: async (owner, at) => (await get()).usedOwn(owner, at),
+    forgetOwn: async (owner) => (await get()).forgetOwn(owner),
+    forgetIdle: async (before) => (await get()).forgetIdle(before),
     check: async () => (await get()).check(),
   }
   return {

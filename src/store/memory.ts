@@ -6,7 +6,18 @@ import { knownOf } from './known.ts'
 import { byCodePoint, dueOrder, folded, orderOf, tagOrder } from './order.ts'
 import { type Cursor, cursorOf, pageOf, soughtIn } from './paging.ts'
 import { settingsNow } from './settings-now.ts'
-import type { Append, Appended, CardName, CardsWanted, Filed, FiledCard, FoldCards, Setting, Store } from './store.ts'
+import type {
+  Append,
+  Appended,
+  CardName,
+  CardsWanted,
+  Filed,
+  FiledCard,
+  FoldCards,
+  OwnSetting,
+  Setting,
+  Store,
+} from './store.ts'
 
 interface Held {
   readonly entries: Filed[]
@@ -18,6 +29,7 @@ interface Held {
   readonly leases: Map<string, { readonly owner: string; readonly until: string }>
   readonly marks: Set<string>
   readonly settings: Setting[]
+  readonly own: Map<string, OwnSetting & { readonly value: string }>
 }
 
 // What is kept is a copy, as it would be after a database: whoever changes an object afterwards changes nothing here.
@@ -134,6 +146,39 @@ const lease = ({ leases }: Held, { name, owner, now, until }: Parameters<Store['
   return true
 }
 
+const ownIn = (
+  { own }: Held,
+  doing: <T>(work: () => T) => Promise<T>,
+): Pick<Store, 'own' | 'setOwn' | 'usedOwn' | 'forgetOwn' | 'forgetIdle'> => {
+  const keysOf = (owner: string): string[] => [...own].filter(([, one]) => one.owner === owner).map(([key]) => key)
+  const forget = (owner: string): number => keysOf(owner).filter((key) => own.delete(key)).length
+  return {
+    own: (owner) =>
+      doing(() => Object.fromEntries(keysOf(owner).map((key) => [own.get(key)?.name, own.get(key)?.value]))),
+    setOwn: ({ value, ...one }) =>
+      doing(() => {
+        const key = JSON.stringify([one.owner, one.name])
+        if (value === null) own.delete(key)
+        else own.set(key, { ...one, value })
+      }),
+    usedOwn: (owner, at) =>
+      doing(() => {
+        for (const key of keysOf(owner)) {
+          const one = own.get(key)
+          if (one) own.set(key, { ...one, at })
+        }
+      }),
+    forgetOwn: (owner) => doing(() => forget(owner)),
+    forgetIdle: (before) =>
+      doing(() => {
+        const used = new Set([...own.values()].filter(({ at }) => at >= before).map(({ owner }) => owner))
+        const idle = new Set([...own.values()].map(({ owner }) => owner).filter((owner) => !used.has(owner)))
+        for (const owner of idle) forget(owner)
+        return idle.size
+      }),
+  }
+}
+
 export const memoryStore = (): Store => {
   const held: Held = {
     entries: [],
@@ -144,6 +189,7 @@ export const memoryStore = (): Store => {
     leases: new Map(),
     marks: new Set(),
     settings: [],
+    own: new Map(),
   }
   let open = true
   const doing = async <T>(work: () => T): Promise<T> => {
@@ -172,6 +218,7 @@ export const memoryStore = (): Store => {
     settings: (scope) => doing(() => settingsNow(settingsOf(scope))),
     set: (setting) => doing(() => void held.settings.push(copied(setting))),
     settingsHistory: (scope) => giving(() => settingsOf(scope)),
+    ...ownIn(held, doing),
     check: () => doing(() => undefined),
     backup: () =>
       doing(() => {

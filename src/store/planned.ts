@@ -4,6 +4,7 @@ import { appendPlan } from './append-plan.ts'
 import { cardPlan, cardsPlan, findPlan, rebuildPlan } from './card-plans.ts'
 import { entryPlan, historyPlan, knownPlan, sincePlan } from './entry-plans.ts'
 import { leasePlan, markedPlan, markPlan, probePlan, setPlan, settingsHistoryPlan, settingsPlan } from './job-plans.ts'
+import { forgetIdlePlan, forgetOwnPlan, ownPlan, setOwnPlan, usedOwnPlan } from './own-plans.ts'
 import type { Build, Plan } from './plan.ts'
 import type { FoldCards, Store } from './store.ts'
 
@@ -48,6 +49,11 @@ export const plannedStore = (runner: Runner): Store => {
     settings: (scope) => once(() => settingsPlan(build, scope)),
     set: (setting) => write(() => setPlan(build, setting)),
     settingsHistory: (scope) => once(() => settingsHistoryPlan(build, scope)),
+    own: (owner) => once(() => ownPlan(build, owner)),
+    setOwn: (setting) => once(() => setOwnPlan(build, setting)),
+    usedOwn: (owner, at) => once(() => usedOwnPlan(build, owner, at)),
+    forgetOwn: (owner) => once(() => forgetOwnPlan(build, owner)),
+    forgetIdle: (before) => once(() => forgetIdlePlan(build, before)),
     check: () => write(() => probePlan(build)),
     backup,
     close,

@@ -28,6 +28,7 @@ export interface Tables {
   leases: { name: string; owner: string; until: string }
   marks: { job: string; key: string; at: string }
   settings: { seq: number; scope: string; name: string; value: string | null; setting: string }
+  own: { owner: string; name: string; value: string; at: string }
   probe: { one: number; times: number }
 }
 

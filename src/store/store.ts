@@ -104,6 +104,14 @@ export interface Setting {
   readonly by: By
 }
 
+/** What somebody keeps for themselves; of a text only what a column can hold. Null takes it away. */
+export interface OwnSetting {
+  readonly owner: string
+  readonly name: string
+  readonly value: string | null
+  readonly at: string
+}
+
 /** All cards of a tag, from its whole history; none where nothing stands any more. */
 export type FoldCards = (tag: string, history: readonly Filed[]) => readonly Card[]
 
@@ -137,6 +145,15 @@ export interface Store {
   set(setting: Setting): Promise<void>
   /** Every setting of a scope that ever was, in order. */
   settingsHistory(scope: string): Promise<readonly Setting[]>
+  /** What somebody keeps for themselves now; there is no history of it. */
+  own(owner: string): Promise<Readonly<Record<string, string>>>
+  setOwn(setting: OwnSetting): Promise<void>
+  /** Notes that an owner's settings were used, so that they are not let go. */
+  usedOwn(owner: string, at: string): Promise<void>
+  /** Erases all that an owner keeps; gives how much it was. */
+  forgetOwn(owner: string): Promise<number>
+  /** Erases what no owner has set or used since an instant; gives the number of owners. */
+  forgetIdle(before: string): Promise<number>
   /** Throws unless it can be read and written now. */
   check(): Promise<void>
   /** Writes a verified copy to a path; gives the last place in it. */

@@ -179,7 +179,12 @@ describe.runIf(hasPostgres)('the store on PostgreSQL', () => {
   it('with the schema of a newer program is refused; two that open it at once make it once', async () => {
     const url = await cluster.database()
     await Promise.all([open(url), open(url), open(url)])
-    const later = { number: 2, brings: 'more', sqlite: [], postgres: ['create table more (a integer)'] }
+    const later = {
+      number: migrations.length + 1,
+      brings: 'more',
+      sqlite: [],
+      postgres: ['create table more (a integer)'],
+    }
     opened.push(await openPostgres(url, { migrations: [...migrations, later] }))
     expect((await outageOf(() => openStore(url), 3000)).code).toBe('too-new')
   })
@@ -187,7 +192,12 @@ describe.runIf(hasPostgres)('the store on PostgreSQL', () => {
   it('is as it was where a migration fails half-way', async () => {
     const url = await cluster.database()
     await open(url)
-    const failing = { number: 2, brings: 'more', sqlite: [], postgres: ['create table more (a integer)', 'nonsense'] }
+    const failing = {
+      number: migrations.length + 1,
+      brings: 'more',
+      sqlite: [],
+      postgres: ['create table more (a integer)', 'nonsense'],
+    }
     await expect(openPostgres(url, { migrations: [...migrations, failing] })).rejects.toThrow('nonsense')
     await (await open(url)).check()
     const raw = await rawly(url)

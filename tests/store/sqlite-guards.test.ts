@@ -52,7 +52,7 @@ describe('the file', () => {
       .all()
     const ours = (tables as Array<{ name: string; strict: number }>).filter(({ name }) => !name.startsWith('sqlite_'))
     expect(ours.map(({ name }) => name).sort()).toEqual(
-      ['cards', 'entries', 'filings', 'leases', 'marks', 'migrations', 'probe', 'settings'].sort(),
+      ['cards', 'entries', 'filings', 'leases', 'marks', 'migrations', 'own', 'probe', 'settings'].sort(),
     )
     expect(ours.filter(({ strict }) => strict !== 1)).toEqual([])
     db.close()
@@ -113,7 +113,12 @@ describe('the file', () => {
 })
 
 describe('the schema', () => {
-  const later = { number: 2, brings: 'more', sqlite: ['create table more (a integer) strict'], postgres: [] }
+  const later = {
+    number: migrations.length + 1,
+    brings: 'more',
+    sqlite: ['create table more (a integer) strict'],
+    postgres: [],
+  }
 
   it('is brought up to date, with what is there', async () => {
     const path = newPath()
@@ -130,7 +135,7 @@ describe('the schema', () => {
     await sqliteStore(await openSqliteFile(path), [...migrations, later]).close()
     await expect(openSqlite(path)).rejects.toMatchObject({
       code: 'too-new',
-      message: 'the store has schema 2, this program knows 1: run the newer program',
+      message: `the store has schema ${later.number}, this program knows ${migrations.length}: run the newer program`,
     })
   })
 

@@ -2,6 +2,7 @@
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 import { asking } from './asking.ts'
 import { cautions, pointers } from './cautions.ts'
+import { chat } from './chat.ts'
 import { chatRegister } from './chat-register.ts'
 import { checking } from './checking.ts'
 import { digest } from './digest.ts'
@@ -44,6 +45,7 @@ export const en = {
   kiosk,
   keep,
   checking,
+  chat,
   chatRegister,
   digest,
   history,

@@ -40,7 +40,8 @@ export const topics = {
   check: 'Check a wrench with a scale or a reference: plan, readings, tolerance, next check',
   bench: 'Readings from the bench: two sets against each other',
   convert: 'A torque, length, force or mass in another unit',
-  settings: 'What is set for the shop in chat: where the weekly digest goes',
+  settings: 'What is set: your units and wrench; for the server units, quiet channels, reports, digest',
+  privacy: 'What is kept of you, and how to erase it',
 } as const
 
 export const offers = {
