@@ -11,6 +11,7 @@ import { hand } from './hand.ts'
 import { head } from './head.ts'
 import { lubricant } from './lubricant.ts'
 import { multiplier } from './multiplier.ts'
+import { privacy } from './privacy.ts'
 import { settings } from './settings.ts'
 import { swivel } from './swivel.ts'
 import type { Topic } from './topic.ts'
@@ -32,4 +33,5 @@ export const topics: readonly Topic[] = [
   doesItMatter,
   ask,
   settings,
+  privacy,
 ]

@@ -128,6 +128,15 @@ export const settings = {
     without: 'false',
     allowed: 'true, false, or the addresses of the proxies: 10.0.0.0/8, loopback',
   },
+  RETENTION_DAYS: {
+    schema: z
+      .string()
+      .regex(/^\d{1,5}$/)
+      .transform(Number)
+      .refine((days) => days >= 1),
+    without: '400',
+    allowed: 'whole days, 1 or more, after which settings of people that nobody used are erased',
+  },
   LOG_LEVEL: { schema: z.enum(logLevels), without: 'info', allowed: logLevels.join(', ') },
 } as const
 

@@ -54,7 +54,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
       settings: forChat,
       desk,
       topics,
-      ...{ shop, store, timeZone: settings.SHOP_TIME_ZONE },
+      ...{ shop, store, timeZone: settings.SHOP_TIME_ZONE, retentionDays: settings.RETENTION_DAYS },
       pictures,
       now: Date.now,
       reference: randomUUID,

@@ -17,13 +17,17 @@ import { type Sayer, sayerFor } from './say.ts'
 export interface Asker {
   readonly locale?: string | undefined
   readonly door: 'chat' | 'http' | 'kiosk' | 'terminal'
-  /** The units of their own, for bare numbers and for what is offered first. */
+  /** The units of their own, for bare numbers and for what comes first. */
   readonly own?: System | undefined
+  /** What comes first where they have none of their own. */
+  readonly prefers?: System | undefined
   /** The system that they want this answer in, whatever they typed. */
   readonly shown?: System | undefined
+  /** Inputs that the door put in from what the asker has set: told as assumed. */
+  readonly assumed?: readonly string[] | undefined
 }
 
-type Liking = Pick<Asker, 'own' | 'shown'>
+type Liking = Pick<Asker, 'own' | 'prefers' | 'shown' | 'assumed'>
 
 /** What is kept of an ask, for counting: no values, nobody's name. */
 export interface Asked {
@@ -199,11 +203,12 @@ export const createDesk = ({ system, locale, record, borrow }: DeskSettings): De
     return known
   }
   const workFor =
-    ({ own, shown }: Liking): Work =>
+    ({ own, prefers: wanted, shown, assumed = [] }: Liking): Work =>
     (name, raw, say, about, loan) => {
       const question: Question<QuestionName> = questions[name]
-      const reading = about ? withText(readQuestion(question, raw), about) : readQuestion(question, raw, loan, own)
-      const prefers = own ?? system
+      const read = readQuestion(question, raw, loan, about ? undefined : own)
+      const reading = withText(read, about ?? { asks: [], assumed })
+      const prefers = own ?? wanted ?? system
       if (reading.faults.length > 0) return refused(name, reading, say)
       if (reading.missing.length > 0) return incomplete(question, reading, say, prefers, loan?.fleet)
       if (question.needsFleet && !loan?.fleet)

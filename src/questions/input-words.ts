@@ -5,6 +5,7 @@ import { parseSize, type Size } from '../core/parse-size.ts'
 import { parseTarget } from '../core/parse-target.ts'
 import { quantity, type Target } from '../core/quantity.ts'
 import { spelledUnits, type Unit, type UnitSymbol, units } from '../core/unit.ts'
+import { threadTable } from '../tables/threads.ts'
 import { asked, common, type Input, type Options, one, same, within } from './input.ts'
 
 const foldWord = (text: string): string => text.toLowerCase().replace(/[\s\-_/,&+.]/g, '')
@@ -31,10 +32,20 @@ export const choice = <C extends string, N extends boolean = false>(
   given: (value, input) => [asked(input, value)],
 })
 
+// A coarse metric thread is written without its pitch as a rule, and so comes first so.
+const sizeNames: readonly string[] = threadTable.flatMap(({ name, series, system, d }) =>
+  series === 'coarse' && system === 'metric' ? [`M${Math.round(d * 1e5) / 100}`, name] : [name],
+)
+const sizesLike = (typed: string): readonly string[] => {
+  const wanted = typed.trim().toLowerCase()
+  return sizeNames.filter((name) => name.toLowerCase().startsWith(wanted))
+}
+
 /** A thread size: M12, M12x1.5, 3/8-16, #10-32. */
 export const size = <N extends boolean = false>(options: Options<N> = {}): Input<Size, N> => ({
   kind: 'size',
   most: 1,
+  fitting: sizesLike,
   ...common(
     options,
     { metric: 'M12', inch: '3/8-16' },

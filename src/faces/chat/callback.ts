@@ -37,10 +37,24 @@ export const deliverOffers = async (
   await rest.post(Routes.interactionCallback(id, token), { auth: false, body, signal }).catch(() => {})
 }
 
+const bodyOf = ({ data, modal, way }: ChatReply): object => {
+  if (modal) return { type: InteractionResponseType.Modal, data: modal }
+  // What is taken away is acknowledged first, and then deleted: see `takeAway`.
+  if (way === 'remove') return { type: InteractionResponseType.DeferredMessageUpdate }
+  return {
+    type: way === 'update' ? InteractionResponseType.UpdateMessage : InteractionResponseType.ChannelMessageWithSource,
+    data,
+  }
+}
+
+/** Deletes the message whose key was pressed. The interaction was acknowledged before. */
+const takeAway = (rest: REST, { application_id: id, token }: Pick<APIInteraction, 'application_id' | 'token'>) =>
+  rest.delete(Routes.webhookMessage(id, token, '@original'), { auth: false })
+
 /** Sends a reply. `told` gets the error behind anything but `answered`. */
 export const deliver = async (
   rest: REST,
-  interaction: Pick<APIInteraction, 'id' | 'token'>,
+  interaction: Pick<APIInteraction, 'id' | 'token' | 'application_id'>,
   reply: ChatReply,
   now: number,
   told: (delivery: Delivery, error: unknown) => void,
@@ -50,9 +64,7 @@ export const deliver = async (
   const signal = AbortSignal.timeout(left)
   const post = rest.post(Routes.interactionCallback(interaction.id, interaction.token), {
     auth: false,
-    body: reply.modal
-      ? { type: InteractionResponseType.Modal, data: reply.modal }
-      : { type: InteractionResponseType.ChannelMessageWithSource, data: reply.data },
+    body: bodyOf(reply),
     files: reply.files.map(({ name, data }) => ({ name, data })),
     signal,
   })
@@ -62,6 +74,7 @@ export const deliver = async (
   })
   try {
     await Promise.race([post, timeUp])
+    if (reply.way === 'remove') await takeAway(rest, interaction)
     return 'answered'
   } catch (error) {
     post.catch(() => {})

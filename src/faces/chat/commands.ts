@@ -9,20 +9,30 @@ import {
   type RESTPostAPIApplicationCommandsJSONBody,
 } from 'discord.js'
 import { offersOf, type Topic } from '../../../commands/topic.ts'
+import { completable } from '../../desk/completing.ts'
 import { type QuestionName, questions } from '../../questions/index.ts'
 import type { Input } from '../../questions/input.ts'
 import type { Words } from '../../words/index.ts'
+import { localised } from './localised.ts'
 import { basicOption, describe } from './option.ts'
+import { privacyOptions } from './privacy.ts'
+import { SEEN_BY } from './reading.ts'
 import { registerParts } from './register/commands.ts'
 import { settingsOptions } from './settings.ts'
 
 const option = (name: string, input: Input<unknown>, words: Words): APIApplicationCommandBasicOption =>
-  basicOption(
-    name,
-    input,
-    words.inputs[name as keyof Words['inputs']].ask,
-    input.fitting !== undefined || input.kind === 'wrench',
-  )
+  basicOption(name, input, words.inputs[name as keyof Words['inputs']].ask, completable(input))
+
+const seenByOption = ({ chat }: Words): APIApplicationCommandBasicOption => ({
+  name: SEEN_BY,
+  type: ApplicationCommandOptionType.String,
+  required: false,
+  description: describe(chat.seenBy),
+  choices: [
+    { name: chat.seen.all, value: 'all' },
+    { name: chat.seen.me, value: 'me' },
+  ],
+})
 
 const optionsOf = (names: readonly QuestionName[], words: Words): APIApplicationCommandBasicOption[] => {
   const merged = new Map<string, Input<unknown>>()
@@ -51,15 +61,16 @@ const textOption = (words: Words): APIApplicationCommandBasicOption => ({
 })
 
 const topicOptions = (topic: Topic, words: Words): APIApplicationCommandOption[] => {
-  if (topic.shape === 'text') return [textOption(words)]
-  if (topic.shape === 'settings') return settingsOptions(words)
-  if (topic.shape === 'alone') return optionsOf([topic.question], words)
-  if (topic.shape === 'find') return [...optionsOf(offersOf(topic), words), findOption(topic, words)]
+  const seenBy = seenByOption(words)
+  if (topic.shape === 'text') return [textOption(words), seenBy]
+  if (topic.shape === 'settings') return topic.name === 'privacy' ? privacyOptions(words) : settingsOptions(words)
+  if (topic.shape === 'alone') return [...optionsOf([topic.question], words), seenBy]
+  if (topic.shape === 'find') return [...optionsOf(offersOf(topic), words), findOption(topic, words), seenBy]
   const asked = topic.offers.map(({ word, question }) => ({
     name: word,
     type: ApplicationCommandOptionType.Subcommand as const,
     description: describe(words.offers[word]),
-    options: optionsOf([question], words),
+    options: [...optionsOf([question], words), seenBy],
   }))
   return [...registerParts(topic.register ?? [], words), ...asked]
 }
@@ -69,8 +80,7 @@ const everywhere = {
   contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
 }
 
-/** The commands of the desk, ready to be put to Discord. */
-export const buildCommands = (topics: readonly Topic[], words: Words): RESTPostAPIApplicationCommandsJSONBody[] => [
+const commandsIn = (topics: readonly Topic[], words: Words): RESTPostAPIApplicationCommandsJSONBody[] => [
   ...topics.map((topic) => ({
     name: topic.name,
     type: ApplicationCommandType.ChatInput as const,
@@ -83,3 +93,7 @@ export const buildCommands = (topics: readonly Topic[], words: Words): RESTPostA
     ? [{ name: words.faces['work-it-out'], type: ApplicationCommandType.Message as const, ...everywhere }]
     : []),
 ]
+
+/** The commands of the desk, ready to be put to Discord: told in `words`, and to each reader in their own language. */
+export const buildCommands = (topics: readonly Topic[], words: Words): RESTPostAPIApplicationCommandsJSONBody[] =>
+  localised((spoken) => commandsIn(topics, spoken), words)

@@ -11,11 +11,12 @@ import { deliver, deliverOffers } from './callback.ts'
 import { buildCommands } from './commands.ts'
 import { startDigest } from './digesting.ts'
 import { askerOf, busyReply, handleInteraction } from './handler.ts'
+import { buildHandling } from './handling.ts'
 import { createLimits } from './limits.ts'
 import { isTyping, offersFor } from './offers.ts'
 import { createOnce } from './once.ts'
-import { createRegisterDoor } from './register/door.ts'
 import { type RegistrationPlan, register as registerAll } from './registration.ts'
+import { startRetention } from './retention.ts'
 
 export interface ChatLog {
   readonly info: (facts: object, message: string) => void
@@ -42,6 +43,8 @@ export interface ChatParts {
   readonly store: RegisterStore
   /** IANA name; the digest goes by the shop's own clock. */
   readonly timeZone: string
+  /** After so many days without use, what people set for themselves is erased. */
+  readonly retentionDays: number
   readonly now: () => number
   readonly reference: () => string
   readonly count: (event: ChatEvent) => void
@@ -99,7 +102,7 @@ const clientFor = ({ apiUrl, shards }: ChatSettings): Client =>
 
 /** Opens the chat door. Never throws for what Discord does: the door is ill then, and says why. */
 export const openChat = (parts: ChatParts): Chat => {
-  const { settings, desk, topics, pictures, log, count } = parts
+  const { settings, desk, topics, log, count } = parts
   const client = clientFor(settings)
   const callbacks = new REST({
     version: '10',
@@ -107,10 +110,7 @@ export const openChat = (parts: ChatParts): Chat => {
     timeout: CALLBACK_TIMEOUT_MS,
     retries: CALLBACK_RETRIES,
   })
-  const { keeperRole: keeper, mechanicRole: mechanic } = settings
-  const roles = { keeper, mechanic }
-  const register = createRegisterDoor({ shop: parts.shop, roles, pictures, now: parts.now })
-  const ofShop = { store: parts.store, roles, now: parts.now }
+  const { handling, offers } = buildHandling(parts, client.rest)
   const limits = createLimits()
   const admit = createOnce(parts.now)
   let trouble: string | undefined = 'chat is logging in'
@@ -127,14 +127,7 @@ export const openChat = (parts: ChatParts): Chat => {
   }
 
   const answer = async (interaction: APIInteraction): Promise<void> => {
-    const reply = await handleInteraction(interaction, {
-      desk,
-      topics,
-      pictures,
-      register,
-      settings: ofShop,
-      failed: fail,
-    })
+    const reply = await handleInteraction(interaction, { ...handling, failed: fail })
     if (!reply) return count('unknown')
     const told = (delivery: string, error: unknown): void =>
       log.warn({ err: error, delivery }, 'a chat answer did not arrive')
@@ -147,7 +140,7 @@ export const openChat = (parts: ChatParts): Chat => {
     // Every letter typed comes here; Discord holds them back itself, and they use up nobody's asks.
     if (isTyping(interaction)) {
       count('offered')
-      return deliverOffers(callbacks, interaction, await offersFor(interaction, topics, parts.shop.find))
+      return deliverOffers(callbacks, interaction, await offersFor(interaction, topics, offers))
     }
     const within = limits.admit(askerOf(interaction))
     if (within === true || (await within)) return answer(interaction)
@@ -210,6 +203,7 @@ export const openChat = (parts: ChatParts): Chat => {
     }
   }
   void login(FIRST_RETRY_MS)
+  const retaining = startRetention(parts)
 
   return {
     trouble: () => trouble,
@@ -217,6 +211,7 @@ export const openChat = (parts: ChatParts): Chat => {
       closed = true
       clearTimeout(retry)
       clearInterval(digesting)
+      clearInterval(retaining)
       // Between identify and ready the library's own goodbye never ends.
       await Promise.race([client.destroy(), new Promise((resolve) => setTimeout(resolve, GOODBYE_MS).unref())])
       await limits.close()

@@ -8,14 +8,18 @@ import {
 } from 'discord.js'
 import type { Topic } from '../../../commands/topic.ts'
 import { Outage } from '../../core/outage.ts'
-import { askKnowing, type Desk } from '../../desk/desk.ts'
-import { figureOf } from '../../figures/index.ts'
-import type { Answer } from '../../questions/answer.ts'
-import { languageFor, type Words } from '../../words/index.ts'
+import type { Desk } from '../../desk/desk.ts'
+import { languageFor } from '../../words/index.ts'
 import type { Pictures } from '../pictures.ts'
+import type { Press } from './answer/press.ts'
+import { carriedFor, hereOf, replyOf, type WorkParts, workOut } from './answer/worked.ts'
+import { noLikings } from './liking.ts'
+import { handlePrivacy, type PrivacyParts } from './privacy.ts'
 import { type ChatAsk, type ChatText, readCommand, readMessage } from './reading.ts'
+import type { Recent } from './recent.ts'
 import type { RegisterDoor } from './register/door.ts'
-import { type ChatReply, type Picture, privateLine, renderReply } from './reply.ts'
+import { noRoles } from './register/rights.ts'
+import { type ChatReply, privateLine } from './reply.ts'
 import { handleSettings, type SettingsParts } from './settings.ts'
 
 export interface HandlerParts {
@@ -25,6 +29,10 @@ export interface HandlerParts {
   /** Absent where no register is kept. */
   readonly register?: RegisterDoor | undefined
   readonly settings?: SettingsParts | undefined
+  readonly privacy?: PrivacyParts | undefined
+  /** How answers are worked out for who asks, and what their keys do; absent where nothing is set and nothing can be pressed. */
+  readonly answers?: (WorkParts & { readonly press: Press }) | undefined
+  readonly recent?: Recent | undefined
   /** Told of bugs; gives the reference that the asker sees. */
   readonly failed: (error: unknown) => string
 }
@@ -50,39 +58,27 @@ export const askerOf = (interaction: APIInteraction): { user: string; server: st
 export const languageOf = (interaction: APIInteraction, desk: Desk) =>
   languageFor('locale' in interaction ? interaction.locale : undefined, desk.locale)
 
-// A picture that is late or fails is left out: the answer in words does not wait for it.
-const PICTURE_WAIT_MS = 1200
-
-const pictureOf = async (answer: Answer, words: Words, pictures: Pictures): Promise<Picture | undefined> => {
-  const figure = figureOf(answer, words, 'dark')
-  if (!figure) return undefined
-  let timer: NodeJS.Timeout | undefined
-  const late = new Promise<undefined>((resolve) => {
-    timer = setTimeout(() => resolve(undefined), PICTURE_WAIT_MS)
-  })
-  const drawn = pictures.png(figure.svg).catch(() => undefined)
-  const data = await Promise.race([drawn, late])
-  clearTimeout(timer)
-  return data && { data, alt: figure.alt }
-}
-
-/** The reply to an interaction; undefined where it is not a command of ours. A bug becomes one calm line. */
+/** The reply to an interaction; undefined where it is none of ours. A bug becomes one calm line. */
 export const handleInteraction = async (
   interaction: APIInteraction,
-  { desk, topics, pictures, register, settings, failed }: HandlerParts,
+  { desk, topics, pictures, register, settings, privacy, answers, recent, failed }: HandlerParts,
 ): Promise<ChatReply | undefined> => {
   const language = languageOf(interaction, desk)
-  const { words, locale } = language
+  const { words } = language
+  const parts: WorkParts = answers ?? { desk, pictures, likings: noLikings, roles: noRoles }
   try {
-    const ours = await register?.handle(interaction, topics, language)
+    const ours =
+      (await register?.handle(interaction, topics, language)) ??
+      (settings && (await handleSettings(interaction, settings, language))) ??
+      (privacy && (await handlePrivacy(interaction, privacy, language))) ??
+      (await answers?.press(interaction, language))
     if (ours) return ours
-    const set = settings && (await handleSettings(interaction, settings, language))
-    if (set) return set
     const ask = askOf(interaction, topics)
     if (!ask) return undefined
-    const asker = { door: 'chat', locale } as const
-    const answer = 'text' in ask ? desk.askText(ask.text, asker) : await askKnowing(desk, ask.question, ask.raw, asker)
-    return renderReply(answer, words, await pictureOf(answer, words, pictures))
+    const here = await hereOf(interaction, parts)
+    if ('raw' in ask) recent?.note(here.user, ask.raw)
+    const worked = await workOut(carriedFor(ask, here.user, await parts.likings.own(here.user)), parts, here, language)
+    return replyOf(worked, parts, here, language, ask.seen)
   } catch (error) {
     const text = error instanceof Outage ? words.faces['register-away'] : words.faces.outage
     return privateLine(text.replace('{reference}', failed(error)))

@@ -6,11 +6,15 @@ import {
   InteractionType,
 } from 'discord.js'
 import type { Topic } from '../../../commands/topic.ts'
+import { completionsFor } from '../../desk/completing.ts'
+import type { System } from '../../desk/own-units.ts'
 import { type CardKind, cardKinds } from '../../desk/shop.ts'
 import { questions } from '../../questions/index.ts'
 import { readCommand } from './reading.ts'
 
 const MOST_OFFERS = 25
+/** Of a name and of a value. */
+const LONGEST = 100
 
 export const isTyping = (interaction: APIInteraction): interaction is APIApplicationCommandAutocompleteInteraction =>
   interaction.type === InteractionType.ApplicationCommandAutocomplete
@@ -37,30 +41,45 @@ export type FindInShop = (
   text: string,
 ) => Promise<ReadonlyArray<{ readonly tag: string; readonly name: string }>>
 
-const isCardKind = (name: string): name is CardKind => (cardKinds as readonly string[]).includes(name)
+export interface OfferParts {
+  readonly find?: FindInShop | undefined
+  /** The units that come first for whoever types. */
+  readonly system: (interaction: APIInteraction) => Promise<System>
+  /** What they typed last for an input. */
+  readonly recent: (interaction: APIInteraction, input: string) => readonly string[]
+}
 
-const NAME = 100
+const isCardKind = (name: string): name is CardKind => (cardKinds as readonly string[]).includes(name)
 
 /** The offers for the option that is being typed; none where it has none, is not ours, or the register is away. */
 export const offersFor = async (
-  { data }: APIApplicationCommandAutocompleteInteraction,
+  interaction: APIApplicationCommandAutocompleteInteraction,
   topics: readonly Topic[],
-  find?: FindInShop,
+  { find, system, recent }: OfferParts,
 ): Promise<APICommandAutocompleteInteractionResponseCallbackData> => {
+  const { data } = interaction
   const typed = focusedIn(data.options as readonly TypedOption[] | undefined)
+  const text = typeof typed?.value === 'string' ? typed.value : ''
   if (find && typed && isCardKind(typed.name) && topics.some(({ name }) => name === data.name)) {
-    const found = await find(typed.name, typeof typed.value === 'string' ? typed.value : '').catch(() => [])
+    const found = await find(typed.name, text).catch(() => [])
     return {
       choices: found
         .slice(0, MOST_OFFERS)
-        .map(({ tag, name }) => ({ name: `${tag}: ${name}`.slice(0, NAME), value: tag })),
+        .map(({ tag, name }) => ({ name: `${tag}: ${name}`.slice(0, LONGEST), value: tag })),
     }
   }
   const ask = readCommand(data, topics)
-  const input =
-    ask && 'question' in ask && typed && Object.hasOwn(questions[ask.question].inputs, typed.name)
-      ? questions[ask.question].inputs[typed.name]
-      : undefined
-  const fitting = input?.fitting?.(typeof typed?.value === 'string' ? typed.value : '') ?? []
-  return { choices: fitting.slice(0, MOST_OFFERS).map((value) => ({ name: value, value })) }
+  if (!ask || !('question' in ask) || !typed) return { choices: [] }
+  const { inputs } = questions[ask.question]
+  const input = Object.hasOwn(inputs, typed.name) ? inputs[typed.name] : undefined
+  if (!input) return { choices: [] }
+  const last = recent(interaction, typed.name).filter((one) => one.toLowerCase().startsWith(text.trim().toLowerCase()))
+  const fitting = completionsFor(input, typed.name, text, await system(interaction))
+  const all = [...new Set(text.trim() === '' ? [...last, ...fitting] : [...fitting, ...last])]
+  return {
+    choices: all
+      .filter((value) => value.length <= LONGEST)
+      .slice(0, MOST_OFFERS)
+      .map((value) => ({ name: value, value })),
+  }
 }

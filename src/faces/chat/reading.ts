@@ -12,11 +12,17 @@ import type { QuestionName } from '../../questions/index.ts'
 export interface ChatAsk {
   readonly question: QuestionName
   readonly raw: RawInputs
+  readonly seen: Seen
 }
 /** Free text, of an option or of the message that a command was used on. */
 export interface ChatText {
   readonly text: unknown
+  readonly seen: Seen
 }
+
+/** Who sees the answer: everybody who is there, or the asker alone. */
+export type Seen = 'all' | 'me'
+export const SEEN_BY = 'seen-by'
 
 type Options = readonly APIApplicationCommandInteractionDataOption[]
 
@@ -25,6 +31,12 @@ const rawOf = (options: Options): Record<string, unknown> => {
   const raw: Record<string, unknown> = Object.create(null)
   for (const option of options) if ('value' in option) raw[option.name] = option.value
   return raw
+}
+
+// Told by the asker; else an answer to a command is for all who talk there.
+const withSeen = (options: Options): { readonly raw: Record<string, unknown>; readonly seen: Seen } => {
+  const { [SEEN_BY]: told, ...raw } = rawOf(options)
+  return { raw, seen: told === 'me' ? 'me' : 'all' }
 }
 
 /** The question of a slash command; undefined where the command or its part is not (or no longer) ours. */
@@ -36,19 +48,21 @@ export const readCommand = (
   if (!topic) return undefined
   const options = data.options ?? []
   if (topic.shape === 'settings') return undefined
-  if (topic.shape === 'text') return { text: rawOf(options)['text'] }
-  if (topic.shape === 'alone') return { question: topic.question, raw: rawOf(options) }
+  const { raw, seen } = withSeen(options)
+  if (topic.shape === 'text') return { text: raw['text'], seen }
+  if (topic.shape === 'alone') return { question: topic.question, raw, seen }
   if (topic.shape === 'find') {
-    const { find, ...raw } = rawOf(options)
+    const { find, ...rest } = raw
     const offer = find === undefined ? topic.offers[0] : topic.offers.find(({ word }) => word === find)
-    return offer && { question: offer.question, raw }
+    return offer && { question: offer.question, raw: rest, seen }
   }
   const part = options.find(({ type }) => type === ApplicationCommandOptionType.Subcommand)
   const offer = topic.offers.find(({ word }) => word === part?.name)
-  return offer && { question: offer.question, raw: rawOf((part && 'options' in part ? part.options : []) ?? []) }
+  return offer && { question: offer.question, ...withSeen((part && 'options' in part ? part.options : []) ?? []) }
 }
 
-/** The text of the message that a message command was used on. */
+/** The text of the message that a message command was used on: for whoever used it, who may show it to all. */
 export const readMessage = ({ target_id, resolved }: APIMessageApplicationCommandInteraction['data']): ChatText => ({
   text: resolved.messages[target_id]?.content,
+  seen: 'me',
 })

@@ -59,7 +59,9 @@ export const register = async (
   applicationId: string,
   commands: readonly Named[],
 ): Promise<RegistrationPlan> => {
-  const theirs = (await rest.get(Routes.applicationCommands(applicationId))) as Named[]
+  // Without being asked for, what stands in other languages is left out, and every start would look like a change.
+  const query = new URLSearchParams({ with_localizations: 'true' })
+  const theirs = (await rest.get(Routes.applicationCommands(applicationId), { query })) as Named[]
   const plan = planRegistration(commands, theirs)
   if (changesAnything(plan)) await rest.put(Routes.applicationCommands(applicationId), { body: commands })
   return plan

@@ -9,10 +9,13 @@ import type { Answer } from '../../questions/answer.ts'
 import type { QuestionName } from '../../questions/index.ts'
 import type { Words } from '../../words/index.ts'
 import { headlineOf, type Section, sectionsOf } from '../wording.ts'
+import type { Rows } from './answer/keys.ts'
 
 export interface ChatReply {
   readonly data: APIInteractionResponseCallbackData
   readonly files: ReadonlyArray<{ readonly name: string; readonly data: Buffer }>
+  /** In place of a new message: the one whose key was pressed is changed, or taken away. */
+  readonly way?: 'update' | 'remove'
   /** A form to be filled in, in place of a message. */
   readonly modal?: APIModalInteractionResponseCallbackData
 }
@@ -43,7 +46,7 @@ const field = ({ title, lines }: Section): { name: string; value: string; cut: b
   return { name: title, value, cut: kept.length < lines.length }
 }
 
-const plainText = (answer: Answer, sections: readonly Section[]): string =>
+export const plainText = (answer: Answer, sections: readonly Section[]): string =>
   [
     headlineOf(answer),
     ...sections.flatMap(({ title, lines }) => ['', title, ...lines.map((line) => `  ${line}`)]),
@@ -84,8 +87,13 @@ export interface Picture {
 
 const ALT = 1024
 
-/** Faults and gaps are told to the asker alone; an answer to everybody who was there. */
-export const renderReply = (answer: Answer, words: Words, picture?: Picture): ChatReply => {
+/** Faults and gaps are told to the asker alone; an answer to everybody who was there, unless it is to be private. */
+export const renderReply = (
+  answer: Answer,
+  words: Words,
+  picture?: Picture,
+  { isPrivate = false, rows = [] }: { readonly isPrivate?: boolean; readonly rows?: Rows } = {},
+): ChatReply => {
   const { embed, whole } = layOut(answer, words)
   const files = [
     ...(picture ? [{ name: 'armlength.png', data: picture.data, description: picture.alt }] : []),
@@ -102,7 +110,8 @@ export const renderReply = (answer: Answer, words: Words, picture?: Picture): Ch
     data: {
       embeds: [picture ? { ...embed, image: { url: 'attachment://armlength.png' } } : embed],
       allowed_mentions: { parse: [] },
-      ...(answer.status === 'answered' ? {} : { flags: MessageFlags.Ephemeral }),
+      ...(answer.status === 'answered' && !isPrivate ? {} : { flags: MessageFlags.Ephemeral }),
+      ...(rows.length === 0 ? {} : { components: rows }),
       ...(files.length === 0 ? {} : { attachments }),
     },
     files: files.map(({ name, data }) => ({ name, data })),

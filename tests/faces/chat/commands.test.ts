@@ -79,7 +79,7 @@ describe('the commands', () => {
   it.each(questionNames)('%s is reached with all of its inputs', (name) => {
     const raw = Object.fromEntries(Object.keys(questions[name].inputs).map((input) => [input, 'x']))
     const data = commandFor(name, raw) as { name: string; options: Option[] }
-    expect(readCommand(data as never, topics)).toEqual({ question: name, raw })
+    expect(readCommand(data as never, topics)).toEqual({ question: name, raw, seen: 'all' })
     const command = commands.find((one) => one.name === data.name)
     const part = command?.options?.find(({ type, name: word }) => type === 1 && word === data.options[0]?.name)
     const offered = (part ?? command)?.options?.map((option) => option.name) ?? []

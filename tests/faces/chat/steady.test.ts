@@ -120,7 +120,6 @@ describe('registration', () => {
     default_member_permissions: null,
     nsfw: false,
     dm_permission: true,
-    name_localizations: null,
   }))
   afterEach(() => nock.cleanAll())
 
@@ -178,7 +177,9 @@ describe('registration', () => {
   })
 
   it('nothing is written where nothing differs', async () => {
-    const got = nock('http://127.0.0.1:65001').get('/api/v10/applications/9/commands').reply(200, theirs)
+    const got = nock('http://127.0.0.1:65001')
+      .get('/api/v10/applications/9/commands?with_localizations=true')
+      .reply(200, theirs)
     await register(rest(), '9', commands)
     expect(got.isDone()).toBe(true)
     expect(nock.pendingMocks()).toEqual([])
@@ -186,7 +187,7 @@ describe('registration', () => {
 
   it('the whole list is put once where something differs', async () => {
     let put: unknown
-    nock('http://127.0.0.1:65001').get('/api/v10/applications/9/commands').reply(200, [])
+    nock('http://127.0.0.1:65001').get('/api/v10/applications/9/commands?with_localizations=true').reply(200, [])
     nock('http://127.0.0.1:65001')
       .put('/api/v10/applications/9/commands', (body) => {
         put = body
@@ -200,7 +201,7 @@ describe('registration', () => {
 
   it('a refusal of Discord is thrown to whoever asked for the registration', async () => {
     nock('http://127.0.0.1:65001')
-      .get('/api/v10/applications/9/commands')
+      .get('/api/v10/applications/9/commands?with_localizations=true')
       .reply(401, { message: '401: Unauthorized', code: 0 })
     await expect(register(rest(), '9', commands)).rejects.toThrow(/Unauthorized/)
   })

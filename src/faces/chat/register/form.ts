@@ -9,6 +9,7 @@ import {
 } from 'discord.js'
 import type { Words } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
+import { fieldsOf } from '../parts.ts'
 
 export const formFields = ['way', 'gauge', 'distance', 'when', 'points'] as const
 export type FormField = (typeof formFields)[number]
@@ -51,20 +52,9 @@ export const checkForm = (
   })),
 })
 
-/** The texts of a form that was sent, however its components are nested. */
-export const textsOfForm = (components: unknown): FormTexts => {
-  const texts: Record<string, string> = {}
-  const walk = (part: unknown): void => {
-    if (Array.isArray(part)) part.forEach(walk)
-    if (typeof part !== 'object' || part === null || Array.isArray(part)) return
-    const { custom_id: name, value, component, components: inner } = part as Record<string, unknown>
-    if (typeof name === 'string' && typeof value === 'string') texts[name] = value
-    walk(component)
-    walk(inner)
-  }
-  walk(components)
-  return Object.fromEntries(Object.entries(texts).filter(([name]) => (formFields as readonly string[]).includes(name)))
-}
+/** The texts of a form that was sent. */
+export const textsOfForm = (components: unknown): FormTexts =>
+  Object.fromEntries(fieldsOf(components).filter(([name]) => (formFields as readonly string[]).includes(name)))
 
 /** As the declaration of a check takes it; blank fields say nothing. */
 export const rawOfForm = (tag: string, { when = '', ...texts }: FormTexts): Record<string, string> => {

@@ -6,6 +6,9 @@ export interface WriterRoles {
   readonly mechanic: string | undefined
 }
 
+/** Where no role is named, Discord's own permissions decide. */
+export const noRoles: WriterRoles = { keeper: undefined, mechanic: undefined }
+
 const MANAGING = PermissionFlagsBits.ManageGuild | PermissionFlagsBits.Administrator
 
 export const roleIn = (

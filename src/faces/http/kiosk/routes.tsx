@@ -7,6 +7,7 @@ import { isQuestionName, type QuestionName, questions } from '../../../questions
 import type { FleetRow } from '../../../register/fleet.ts'
 import { usable } from '../../../register/status-rules.ts'
 import type { Language } from '../../../words/index.ts'
+import { inputsTaken } from '../../taken.ts'
 import { isShow, pageOf } from '../api/wrench-lists.ts'
 import { problem, sendProblem } from '../problem.ts'
 import { AnswerView } from './answer.tsx'
@@ -19,16 +20,6 @@ import { WrenchPage } from './register-pages.tsx'
 import { Shell } from './shell.tsx'
 import { StartPage } from './start.tsx'
 import { baseOf, TakeAlong } from './ways-out.tsx'
-
-/** What was taken from free text, as the question's own inputs. */
-const inputsTaken = (answer: Answer | undefined): Record<string, string | string[]> => {
-  const inputs: Record<string, string | string[]> = {}
-  for (const { input, text } of answer?.reading?.taken ?? []) {
-    const known = inputs[input]
-    inputs[input] = known === undefined ? text : [known, text].flat()
-  }
-  return inputs
-}
 
 // Several values of one field are shown joined as they may be typed: adapters with +, readings with ;, points with |.
 const shownValues = (

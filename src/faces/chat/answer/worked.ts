@@ -1,0 +1,131 @@
+// An answer in chat: worked out by the desk with what its asker and the server have set, drawn, and laid out with its keys.
+import type { APIInteraction } from 'discord.js'
+import { type Asker, askKnowing, type Desk } from '../../../desk/desk.ts'
+import { figureOf } from '../../../figures/index.ts'
+import type { Answer } from '../../../questions/answer.ts'
+import { isQuestionName, type QuestionName, questions } from '../../../questions/index.ts'
+import type { Language, Words } from '../../../words/index.ts'
+import type { Pictures } from '../../pictures.ts'
+import { inputsTaken } from '../../taken.ts'
+import type { Likings, OwnSettings, ServerSettings } from '../liking.ts'
+import { roleIn, type WriterRoles } from '../register/rights.ts'
+import { type ChatReply, type Picture, renderReply } from '../reply.ts'
+import { type Carried, idsFor } from './carried.ts'
+import { keysUnder, type Place, verbs } from './keys.ts'
+
+export interface WorkParts {
+  readonly desk: Desk
+  readonly pictures: Pictures
+  readonly likings: Likings
+  readonly roles: WriterRoles
+}
+
+/** Whoever asks or presses, and where. */
+export interface Here {
+  readonly user: string
+  readonly server: ServerSettings
+  readonly isServer: boolean
+  readonly isQuiet: boolean
+  readonly mayKeep: boolean
+}
+
+export interface Worked {
+  readonly answer: Answer
+  readonly carried: Carried
+}
+
+// A picture that is late or fails is left out: the answer in words does not wait for it.
+const PICTURE_WAIT_MS = 1200
+
+/** What a wrench of one's own lends; where any of it was typed, another wrench is meant. */
+const lentByWrench = ['lever', 'pivot', 'wrench-type', 'tolerance', 'mark', 'least', 'most', 'iso-type', 'iso-class']
+
+const takesOwnWrench = (question: QuestionName, raw: Carried['raw']): boolean =>
+  questions[question].inputs['wrench']?.kind === 'wrench' && !['wrench', ...lentByWrench].some((name) => name in raw)
+
+export const hereOf = async (interaction: APIInteraction, { likings, roles }: WorkParts): Promise<Here> => {
+  const { guild_id: guild, channel } = interaction
+  const server = await likings.server(guild)
+  return {
+    user: interaction.member?.user.id ?? interaction.user?.id ?? '0',
+    server,
+    isServer: guild !== undefined,
+    isQuiet: channel !== undefined && server.quiet.includes(channel.id),
+    mayKeep: roleIn(interaction, roles) === 'keeper',
+  }
+}
+
+/** What a command or a text asks, with what its asker has set for themselves. */
+export const carriedFor = (
+  ask: { readonly question: QuestionName; readonly raw: Carried['raw'] } | { readonly text: unknown },
+  user: string,
+  own: OwnSettings,
+): Carried =>
+  'text' in ask
+    ? { asker: user, question: null, raw: { text: ask.text }, own }
+    : { asker: user, question: ask.question, raw: ask.raw, own }
+
+export const workOut = async (
+  carried: Carried,
+  { desk }: WorkParts,
+  { server }: Here,
+  { locale }: Language,
+): Promise<Worked> => {
+  const { question, raw, shown, own = {} } = carried
+  const asker: Asker = { door: 'chat', locale, own: own.units, prefers: server.units, shown }
+  if (question === null) {
+    const answer = desk.askText(raw['text'], asker)
+    const isShort = idsFor(carried, verbs) !== undefined
+    // A long post is carried as what was taken from it.
+    return {
+      answer,
+      carried:
+        isShort || answer.question === null
+          ? carried
+          : { ...carried, question: answer.question, raw: inputsTaken(answer) },
+    }
+  }
+  if (!isQuestionName(question)) throw new Error('bug: a key carries a question that is none')
+  if (own.wrench === undefined || !takesOwnWrench(question, raw))
+    return { answer: await askKnowing(desk, question, raw, asker), carried }
+  const whole = { ...raw, wrench: own.wrench }
+  return { answer: await askKnowing(desk, question, whole, { ...asker, assumed: ['wrench'] }), carried }
+}
+
+export const pictureOf = async (
+  answer: Answer,
+  words: Words,
+  pictures: Pictures,
+  theme: 'dark' | 'light' = 'dark',
+): Promise<Picture | undefined> => {
+  const figure = figureOf(answer, words, theme)
+  if (!figure) return undefined
+  let timer: NodeJS.Timeout | undefined
+  const late = new Promise<undefined>((resolve) => {
+    timer = setTimeout(() => resolve(undefined), PICTURE_WAIT_MS)
+  })
+  const drawn = pictures.png(figure.svg).catch(() => undefined)
+  const data = await Promise.race([drawn, late])
+  clearTimeout(timer)
+  return data && { data, alt: figure.alt }
+}
+
+/** The message of an answer, with its keys. Whatever is no answer is for the asker alone, and so is all in a quiet channel. */
+export const replyOf = async (
+  { answer, carried }: Worked,
+  { pictures }: WorkParts,
+  here: Here,
+  { words }: Language,
+  seen: 'all' | 'me',
+): Promise<ChatReply> => {
+  const isPrivate = seen === 'me' || here.isQuiet || answer.status !== 'answered'
+  const place: Place = {
+    isPrivate,
+    isQuiet: here.isQuiet,
+    mayKeep: here.mayKeep,
+    hasReports: here.server.reports !== undefined,
+  }
+  const picture = await pictureOf(answer, words, pictures)
+  const hasFigure = picture !== undefined
+  return renderReply(answer, words, picture, { isPrivate, rows: keysUnder(answer, carried, words, place, hasFigure) })
+}

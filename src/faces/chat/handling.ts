@@ -1,0 +1,54 @@
+// What handles an interaction, wired: the register's part, what is set, what is kept of people, answers with their keys, offers.
+import { type REST, Routes } from 'discord.js'
+import { createPress } from './answer/press.ts'
+import type { TellChannel } from './answer/report.ts'
+import { saverOf } from './answer/save.ts'
+import type { ChatParts } from './gateway.ts'
+import { askerOf, type HandlerParts } from './handler.ts'
+import { createLikings } from './liking.ts'
+import type { OfferParts } from './offers.ts'
+import { createRecent } from './recent.ts'
+import { createRegisterDoor } from './register/door.ts'
+
+export interface Handling {
+  readonly handling: Omit<HandlerParts, 'failed'>
+  readonly offers: OfferParts
+}
+
+/** `rest` speaks as the bot: what is told in a channel of a server goes that way. */
+export const buildHandling = (parts: ChatParts, rest: REST): Handling => {
+  const { desk, topics, pictures, shop, store, now, retentionDays, log } = parts
+  const { keeperRole: keeper, mechanicRole: mechanic } = parts.settings
+  const roles = { keeper, mechanic }
+  const likings = createLikings(store, now)
+  const recent = createRecent(now)
+  const tell: TellChannel = (channel, body) =>
+    rest.post(Routes.channelMessages(channel), { body }).then(
+      () => true,
+      (error: unknown) => {
+        log.warn({ err: error, channel }, 'a report did not arrive')
+        return false
+      },
+    )
+  const work = { desk, pictures, likings, roles }
+  return {
+    handling: {
+      desk,
+      topics,
+      pictures,
+      recent,
+      register: createRegisterDoor({ shop, roles, pictures, now }),
+      settings: { store, likings, roles, now, tagOf: async (text) => (await shop.wrench(text))?.row.folder.tag },
+      privacy: { store, likings, recent, retentionDays },
+      answers: { ...work, press: createPress({ ...work, tell, save: saverOf(shop, roles), now }) },
+    },
+    offers: {
+      find: shop.find,
+      system: async (interaction) => {
+        const { user, server } = askerOf(interaction)
+        return (await likings.own(user)).units ?? (await likings.server(server)).units ?? desk.system
+      },
+      recent: (interaction, input) => recent.of(askerOf(interaction).user, input),
+    },
+  }
+}
