@@ -40,7 +40,12 @@ export const numberFault = (trouble: NumberTrouble, wanted: Wanted, got: string,
     if (unit === undefined || unit === '1') return reading
     return unit === '°' ? `${reading}°` : `${reading} ${unit}`
   })
-  return fault('two-readings', wanted.input, got, { ...kind(wanted), readings })
+  const [, decimal = ''] = trouble.readings
+  if (!/^\d{1,3}\.\d{3}$/.test(decimal)) return fault('two-readings', wanted.input, got, { ...kind(wanted), readings })
+  // One more zero is no thousands mark any more: what is told to type is then read.
+  const [whole = '', part = ''] = readings
+  const safe = [whole, part.replace(decimal, `${decimal}0`)]
+  return fault('thousands-or-decimal', wanted.input, got, { ...kind(wanted), readings, options: safe })
 }
 
 const pick = (spelled: readonly Spelling[], wanted: Wanted): Spelling | undefined => {

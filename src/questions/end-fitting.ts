@@ -66,11 +66,14 @@ const MOST_ADDED = 9
 export const checkHead = ({
   lever,
   'fitting-change': change,
-}: Partial<Pick<Asked, 'lever' | 'fitting-change'>>): Fault[] =>
+}: Partial<Pick<Asked, 'lever' | 'fitting-change'>>): Fault[] => {
+  if (!lever || !change) return []
   // A head that takes away nine tenths of the lever, or makes it ten times as long, is a slip of a unit or of a sign.
-  lever && change && (si(lever) + si(change) < si(lever) * LEAST_LEFT || si(change) > si(lever) * MOST_ADDED)
-    ? [fault('head-past-lever', 'fitting-change', writeQuantity(change), { limit: lever })]
-    : []
+  if (si(lever) + si(change) < si(lever) * LEAST_LEFT)
+    return [fault('head-past-lever', 'fitting-change', writeQuantity(change), { limit: lever })]
+  const limit = fromSi(si(lever) * MOST_ADDED, lever.unit)
+  return si(change) > si(limit) ? [fault('head-too-long', 'fitting-change', writeQuantity(change), { limit })] : []
+}
 
 export const endFitting = defineQuestion({
   name: 'end-fitting',

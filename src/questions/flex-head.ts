@@ -113,7 +113,7 @@ const answerFlexHead = (given: Asked, { of }: ResultUnits): Outcome => {
 
 const checkHinge = ({ lever, hinge }: Partial<Asked>): Fault[] =>
   lever && hinge && si(hinge) >= si(lever)
-    ? [fault('pivot-past-hand', 'hinge', writeQuantity(hinge), { limit: lever })]
+    ? [fault('hinge-past-lever', 'hinge', writeQuantity(hinge), { limit: lever })]
     : []
 
 export const flexHead = defineQuestion({

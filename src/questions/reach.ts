@@ -95,7 +95,7 @@ export const checkReach = (given: Partial<Reach>): readonly Fault[] => {
     si(hand) <= pivotShareUnknown.high * si(lever)
   ) {
     faults.push(
-      fault('hand-inside-pivot', 'hand', writeQuantity(hand), {
+      fault('hand-inside-any-pivot', 'hand', writeQuantity(hand), {
         limit: fromSi(pivotShareUnknown.high * si(lever), hand.unit),
       }),
     )

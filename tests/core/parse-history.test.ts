@@ -36,7 +36,7 @@ describe('an interval', () => {
     [['1000001 uses'], ['above-limit']],
     [['-12 months'], ['negative']],
     [['1.5 months'], ['not-whole']],
-    [['5,000 uses'], ['two-readings']],
+    [['5,000 uses'], ['thousands-or-decimal']],
     [['5 000 uses'], ['thousands-mark']],
     [['6 months; 1 year'], ['interval-twice']],
     [['6 months', '7 months'], ['interval-twice']],

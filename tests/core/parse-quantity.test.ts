@@ -73,8 +73,8 @@ describe('a quantity is refused', () => {
     ['95 N·m please', 'torque', 'trailing', 'trailing', 'more behind the unit'],
     ['95 N·m 3', 'torque', 'trailing', 'trailing', 'a number behind the unit'],
     ['0.2 N', 'number', 'trailing', 'unit-after-plain-number', 'a plain number takes no unit'],
-    ['1,234 lbf·ft', 'torque', 'two-readings', 'two-readings', 'a comma that may be a thousands mark'],
-    ['1.234 N·m', 'torque', 'two-readings', 'two-readings', 'a point that may be a thousands mark'],
+    ['1,234 lbf·ft', 'torque', 'two-readings', 'thousands-or-decimal', 'a comma that may be a thousands mark'],
+    ['1.234 N·m', 'torque', 'two-readings', 'thousands-or-decimal', 'a point that may be a thousands mark'],
     ['1 234 N·m', 'torque', 'not-a-number', 'thousands-mark', 'a space that may be a thousands mark'],
     ['1e3 N·m', 'torque', 'not-a-number', 'exponent', 'an exponent'],
     ['0x10 N·m', 'torque', 'not-a-number', 'not-a-number', 'hex'],
@@ -90,8 +90,11 @@ describe('a quantity is refused', () => {
 
   it('with both readings and the unit, where a number can be read two ways', () => {
     expect(parse('1,234 ft-lb', 'torque')).toMatchObject({
-      faults: [{ facts: { readings: ['1234 lbf·ft', '1.234 lbf·ft'] } }],
+      faults: [{ facts: { readings: ['1234 lbf·ft', '1.234 lbf·ft'], options: ['1234 lbf·ft', '1.2340 lbf·ft'] } }],
     })
+    // What is told to type is read, each as its reading.
+    expect(parse('1234 lbf·ft', 'torque')).toMatchObject({ ok: true, value: { value: 1234 } })
+    expect(parse('1.2340 lbf·ft', 'torque')).toMatchObject({ ok: true, value: { value: 1.234 } })
     expect(parse('1,234', 'angle')).toMatchObject({ faults: [{ facts: { readings: ['1234', '1.234'] } }] })
     expect(parse('1.234°', 'angle')).toMatchObject({ faults: [{ facts: { readings: ['1234°', '1.234°'] } }] })
   })

@@ -83,7 +83,7 @@ describe('a target is refused', () => {
     ['19.5–24', 'unit-unknown', 'no unit'],
     ['1–2–3 N·m', 'unit-unknown', 'two spans'],
     ['10 - 20', 'unit-unknown', 'no unit'],
-    ['1,200–1,400 N·m', 'two-readings', 'commas that may be thousands marks'],
+    ['1,200–1,400 N·m', 'thousands-or-decimal', 'commas that may be thousands marks'],
     ['', 'empty', 'nothing was typed'],
     [`48 ± 3 N·m${' '.repeat(80)}`, 'too-long', 'longer than any quantity'],
   ])('%j as %s: %s', (text, tell) => {

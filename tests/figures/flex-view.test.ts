@@ -85,7 +85,7 @@ describe('what the sheet of a tilted head says', () => {
     expect(draw({ tilt: '45°', hinge: '40 mm', sensing: 'behind' }).alt).toBe(
       'GETS 44.2 N·m. at the fastener: set to 60 N·m, tilted by 45°. pull 150 N; with the handle straight 150 N. ' +
         'The wrench from the side: the head square to the fastener, the handle tilted up by 45° at its hinge. ' +
-        'The hand pulls away from you, square to the handle, 400 mm out along the wrench. ' +
+        'The hand pulls into the picture, square to the handle, 400 mm out along the wrench. ' +
         '295 mm arm. hinge 40 mm from the drive. senses behind the hinge.',
     )
   })

@@ -8,7 +8,7 @@ export const asking = {
     'turn-left-aside':
       'The turn in the text was left aside: a turn is a stage of its own, and no lever changes it. Where the maker asks for torque and turn, the whole procedure is the maker’s.',
     'quoted-one-minus':
-      'The rule that you quote, T · (1 − A/L), sets lower than T · L/(L + A), by exactly the share (A/L)² of the torque.',
+      'The rule that you quote, T · (1 − A/L), sets lower than T · L/(L + A), by exactly the share (A/L)² of the right setting.',
     'quoted-one-foot':
       'The rule that you quote, T/(1 + the length in feet), holds for a lever of exactly one foot and for no other.',
     'quoted-square-same':

@@ -65,7 +65,7 @@ export const checking = {
     'gauge-day-unknown': 'When the gauge itself was last checked is not known.',
     'gauge-overdue': 'The gauge itself has not been checked for a year.',
     'own-weight-open': 'How the wrench lies is not said: its own weight is left out.',
-    'distance-not-lever': 'It is not pulled at its lever: what trips may trip elsewhere.',
+    'distance-not-lever': 'It is not pulled at its lever: there it may trip at another torque.',
     'temperature-outside': 'It was not between 18 and 28 °C, as the standard has it.',
     'few-points': 'The standard asks for more points.',
     'few-readings': 'The standard asks for more readings at a point.',

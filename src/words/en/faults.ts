@@ -18,6 +18,10 @@ export const faults = {
     allowed: 'a number that can be read one way only',
     hint: 'This can be read two ways: type {readings}.',
   },
+  'thousands-or-decimal': {
+    allowed: 'a number that can be read one way only',
+    hint: 'This can be read two ways, {readings}: type {options}.',
+  },
   'not-a-number': { allowed: '{kind}', hint: 'Begin with a number: type {options}.' },
   exponent: { allowed: '{kind}, no exponent', hint: 'Write the number out: 1000, not 1e3.' },
   'thousands-mark': {
@@ -182,6 +186,18 @@ export const faults = {
   'pivot-past-hand': {
     allowed: 'a pivot nearer the drive than {limit}',
     hint: 'The hand must pull farther out than the pivot: look at both lengths.',
+  },
+  'head-too-long': {
+    allowed: 'a change of at most {limit}',
+    hint: 'No head is so long: look at the sign, the number and its unit.',
+  },
+  'hinge-past-lever': {
+    allowed: 'a hinge nearer the drive than {limit}',
+    hint: 'The hinge lies between the drive and the hand: look at both lengths and their units.',
+  },
+  'hand-inside-any-pivot': {
+    allowed: 'a hand farther from the drive than {limit}',
+    hint: 'Some wrenches trip as far out as {limit}: pull farther out, or type its pivot or its kind (wrench-type).',
   },
   'head-past-lever': {
     allowed: 'a change of less than {limit}',

@@ -34,9 +34,9 @@ export const sayChecks = {
   'wrench-check.pass':
     'Pass: every reading is within ±{limit}; the worst is off by {deviation}, at {setting}, where {way}.',
   'wrench-check.pass-in-doubt':
-    'Pass in doubt: every reading is within ±{limit}, but not by more than the reference may be off; the worst is off by {deviation}, at {setting}, where {way}.',
+    'Pass in doubt: every reading is within ±{limit}, but the worst by less than the reference may be off; it is off by {deviation}, at {setting}, where {way}.',
   'wrench-check.fail-in-doubt':
-    'Fail in doubt: a reading is outside ±{limit}, but not by more than the reference may be off; the worst is off by {deviation}, at {setting}, where {way}.',
+    'Fail in doubt: a reading is outside ±{limit}, but by less than the reference may be off; the worst is off by {deviation}, at {setting}, where {way}.',
   'wrench-check.fail': 'Fail: outside ±{limit}; the worst reading is off by {deviation}, at {setting}, where {way}.',
   'wrench-check.low': 'it delivers LOW',
   'wrench-check.high': 'it delivers HIGH',
