@@ -93,7 +93,7 @@ describe('points are refused, each by what is wrong with it', () => {
     ['a length for a reading', ['100 N·m: 99.5 mm'], ['unit-wrong-kind']],
     ['a bare pound', ['100 lb: 99.5 lb'], ['pound-alone', 'pound-alone']],
     ['a span for the setting', ['90–110 N·m: 99.5 N·m'], ['one-value-only']],
-    ['a number that can be read two ways', ['1,234 N·m: 1.235 N·m'], ['thousands-or-decimal', 'two-readings']],
+    ['a number that can be read two ways', ['1,234 N·m: 1.235 N·m'], ['thousands-or-decimal', 'thousands-or-decimal']],
     ['an empty reading', ['100 N·m: 99;; 101 N·m'], ['empty']],
     ['a word', ['x: y'], ['not-a-number', 'not-a-number']],
     ['one reading too many', [`9 N·m: ${'9 '.repeat(MOST_READINGS + 1)}N·m`], ['too-many-in-point']],
