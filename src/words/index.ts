@@ -1,5 +1,6 @@
 // The languages there are, and the one that a reader gets. Shapes are held against the English ones at compile time.
 import { type NumberStyle, styleOf } from '../core/number-style.ts'
+import { de } from './de/index.ts'
 import { en } from './en/index.ts'
 import type { Words } from './shape.ts'
 
@@ -14,7 +15,11 @@ export interface Language {
 const language = (locale: string, words: Words): Language => ({ locale, words, style: styleOf(locale) })
 
 /** By language; and by region where its numbers look otherwise than where the language is at home. */
-export const languages = { en: language('en', en) } as const satisfies Record<string, Language>
+export const languages = {
+  en: language('en', en),
+  de: language('de', de),
+  'de-CH': language('de-CH', de),
+} as const satisfies Record<string, Language>
 export type LocaleName = keyof typeof languages
 export const localeNames = Object.keys(languages) as readonly LocaleName[]
 

@@ -12,6 +12,9 @@ import { type LocaleName, languages, type Words } from '../../words/index.ts'
 const tagsOf: Readonly<Record<LocaleName, readonly `${Locale}`[]>> = {
   // Without en-US, whoever is set to it would be shown en-GB, or nothing.
   en: ['en-US', 'en-GB'],
+  de: ['de'],
+  // Discord has one German.
+  'de-CH': [],
 }
 
 type Node = { readonly [name: string]: unknown }

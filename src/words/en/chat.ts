@@ -66,9 +66,7 @@ export const chat = {
   sharedBy: 'Asked by {asker}',
   formOld: 'These keys are too old: ask again.',
   formNotYours: 'Only who asked, or who manages messages here, can remove this.',
-  forAsker: 'Only who asked can do this.',
   inFile: 'The working is in the file.',
-  edit: { title: 'Change the numbers', change: 'as typed before, or anew' },
   save: {
     title: 'Save to a wrench',
     wrench: 'Wrench, by its tag',

@@ -13,13 +13,8 @@ export const digest = {
   since: 'since {date}',
   due: '{date}',
   settings: {
-    offers: {
-      show: 'what is set',
-      digest: 'where the weekly digest goes; without a channel it goes nowhere',
-    },
     channel: 'the channel for the digest, Mondays at seven',
     none: 'The weekly digest goes nowhere.',
     goes: 'The weekly digest goes to <#{channel}>, Mondays at seven by the clock of the shop.',
-    forbidden: 'This is set by those who manage the server, and by keepers.',
   },
 } as const
