@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { homeNames } from '../../src/words/index.ts'
 import { hasBrowser, mustHaveBrowser, openBrowser } from '../support/browser.ts'
 import { type Service, startService } from '../support/service.ts'
 
@@ -73,11 +74,13 @@ describe.runIf(hasBrowser)('the pages in Chromium', () => {
     await page.context().close()
   })
 
-  it.each(Object.entries(sizes))(
-    'nothing is wider than a %s, and keys are large enough for a finger',
-    async (_name, viewport) => {
-      for (const path of pages) {
+  it.each(Object.entries(sizes).flatMap(([name, size]) => homeNames.map((lang) => [name, lang, size] as const)))(
+    'nothing is wider than a %s in %s, and keys are large enough for a finger',
+    async (_name, lang, viewport) => {
+      for (const bare of pages) {
+        const path = `${bare}${bare.includes('?') ? '&' : '?'}lang=${lang}`
         const page = await open(path, { viewport })
+        expect(await page.evaluate(() => document.documentElement.lang), path).toBe(lang)
         const wide = await page.evaluate(
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         )

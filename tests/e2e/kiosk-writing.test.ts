@@ -148,7 +148,7 @@ describe.runIf(hasBrowser)('a kiosk that writes', () => {
     await page.clock.install()
     await go(page, '/keep/wrench')
     await page.clock.runFor(82_000)
-    await page.waitForURL(`${service.url}/`)
+    await page.waitForURL(`${service.url}/?lang=`)
     await go(page, '/keep/wrench')
     expect(page.url()).toContain('/sign-in')
     await context.close()

@@ -152,7 +152,7 @@ describe.runIf(hasBrowser)('the kiosk in Chromium', () => {
     await page.locator('#idle button').tap()
     expect(await page.locator('#idle').isVisible()).toBe(false)
     await page.clock.runFor(82_000)
-    await page.waitForURL(`${service.url}/`)
+    await page.waitForURL(`${service.url}/?lang=`)
     await page.context().close()
   })
 
