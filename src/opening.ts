@@ -5,6 +5,7 @@ import type { Settings } from './config.ts'
 import { type Asked, createDesk, type Desk } from './desk/desk.ts'
 import { lenderOf } from './desk/lend.ts'
 import { createShop, type Shop } from './desk/shop.ts'
+import { createSpecs, type Specs } from './desk/specs.ts'
 import type { RegisterParts } from './faces/http/api/register-parts.ts'
 import { readPinHash } from './faces/http/kiosk/pin.ts'
 import { readWriters, type WriterKey } from './faces/http/writers.ts'
@@ -15,6 +16,7 @@ export interface Opened {
   readonly desk: Desk
   readonly shop: Shop
   readonly store: RegisterStore
+  readonly specs: Specs
   /** Why the register cannot be asked; looked at again when somebody wants to know. */
   readonly trouble: () => Promise<string | undefined>
   readonly close: () => Promise<void>
@@ -24,7 +26,14 @@ export const open = (settings: Settings, record?: (asked: Asked) => void): Opene
   const { store, close } = lazyStore(() => openStore(settings.DATABASE_URL))
   const shop = createShop({ store, now: () => new Date(), id: randomUUID, timeZone: settings.SHOP_TIME_ZONE })
   const borrow = lenderOf(shop)
-  const desk = createDesk({ system: settings.UNITS, locale: settings.LOCALE, borrow, ...(record ? { record } : {}) })
+  const specs = createSpecs(store, () => new Date())
+  const desk = createDesk({
+    system: settings.UNITS,
+    locale: settings.LOCALE,
+    borrow,
+    specs,
+    ...(record ? { record } : {}),
+  })
   const trouble = async (): Promise<string | undefined> => {
     try {
       await store.cards({ order: 'tag', limit: 1 })
@@ -33,7 +42,7 @@ export const open = (settings: Settings, record?: (asked: Asked) => void): Opene
       return `the register is away (${(error as { code?: string }).code ?? 'unknown'})`
     }
   }
-  return { desk, shop, store, trouble, close }
+  return { desk, shop, store, specs, trouble, close }
 }
 
 /** The register as the HTTP door takes it: who may write, the clock, and ids that nobody guesses. */

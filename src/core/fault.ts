@@ -16,6 +16,7 @@ export const faultTells = {
   'pound-alone': 'unit-wrong-kind',
   'unit-after-plain-number': 'trailing',
   'two-readings': 'two-readings',
+  'spec-holds-figure': 'maker-figure',
   'thousands-or-decimal': 'two-readings',
   'not-a-number': 'not-a-number',
   exponent: 'not-a-number',

@@ -2,16 +2,17 @@
 import { fault } from '../core/fault.ts'
 import type { Answer } from '../questions/answer.ts'
 import { type QuestionName, questions } from '../questions/index.ts'
-import type { Ladder } from '../questions/input.ts'
-import type { Given, Outcome } from '../questions/outcome.ts'
+import type { Outcome } from '../questions/outcome.ts'
 import { phrase } from '../questions/phrase.ts'
 import { type FleetKnown, type Question, resultUnits } from '../questions/question.ts'
 import { type LocaleName, languageFor } from '../words/index.ts'
 import { answerText, type Work, withText } from './ask-text.ts'
 import { always, blank } from './blank.ts'
+import { ladder } from './ladder.ts'
 import type { System } from './own-units.ts'
 import { type Loan, quantitiesOf, type Reading, readQuestion } from './read.ts'
 import { type Sayer, sayerFor } from './say.ts'
+import type { Specs } from './specs.ts'
 
 /** Who asks: the language they read (a tag or an Accept-Language text) and the door they came by. */
 export interface Asker {
@@ -49,13 +50,19 @@ export interface Desk {
   readonly again: (asked: Asked) => void
   readonly system: System
   readonly locale: LocaleName
+  /** Another number where the same question may be answered with other pointers. */
+  readonly pointersVersion: () => number
 }
+
+/** The shop's own pointers to makers' figures; see specs.ts. */
+export type OwnPointers = Pick<Specs, 'pointersFor' | 'version'>
 
 export interface DeskSettings {
   readonly system: System
   readonly locale: LocaleName
   readonly record?: (asked: Asked) => void
   readonly borrow?: Desk['borrow']
+  readonly specs?: OwnPointers
 }
 
 const missingOf = (reading: Reading, say: Sayer): Answer['missing'] =>
@@ -77,67 +84,6 @@ const refused = (name: QuestionName, reading: Reading, say: Sayer): Answer => {
     missing: missingOf(reading, say),
     faults,
   }
-}
-
-const rungValues = (
-  question: Question,
-  reading: Reading,
-  by: string,
-  system: 'metric' | 'inch',
-): readonly unknown[] => {
-  const own = question.rungs(reading.values, by)
-  if (own) return own
-  const input = question.inputs[by]
-  const texts = (input?.ladder as Ladder | undefined)?.[system] ?? []
-  return texts.flatMap((text) => {
-    const value = input?.read([text], by)
-    return value?.ok ? [value.value] : []
-  })
-}
-
-/** The answer over values of the one thing that is missing: 5 to 12 rows, or none where it cannot be shown so. */
-const ladder = (
-  question: Question,
-  reading: Reading,
-  say: Sayer,
-  fallback: 'metric' | 'inch',
-  fleet: FleetKnown | undefined,
-): { readonly ladder?: Answer['ladder']; readonly cautions: Outcome['cautions'] } => {
-  const [by, ...more] = reading.missing
-  if (by === undefined || more.length > 0 || (question.needsFleet && !fleet)) return { cautions: [] }
-  // What every number on the ladder is under; a caution with figures of its own belongs to one rung only.
-  const cautions = new Map<string, Outcome['cautions'][number]>()
-  const { system } = resultUnits(quantitiesOf(reading.given), fallback)
-  const input = question.inputs[by]
-  const rows = rungValues(question, reading, by, system).flatMap((value) => {
-    const values = { ...reading.values, [by]: value }
-    if (
-      question.check(values).length > 0 ||
-      question.alsoNeeded(values).some((name) => values[name as keyof typeof values] === undefined)
-    )
-      return []
-    const told = input?.given(value, by) ?? []
-    const at = told[0]
-    if (!at) return []
-    const outcome = question.answer(
-      values,
-      resultUnits(quantitiesOf(ordered(question, [...reading.given, ...told])), fallback),
-      fleet,
-    )
-    for (const one of outcome.cautions) if (Object.keys(one.with ?? {}).length === 0) cautions.set(one.code, one)
-    const shown = say.given(at)
-    return [
-      { at: { value: shown.value, unit: shown.unit ?? '', text: shown.text }, results: say.results(outcome.results) },
-    ]
-  })
-  return rows.length < 5
-    ? { cautions: [] }
-    : { ladder: { by, rows: rows.slice(0, 12) }, cautions: [...cautions.values()] }
-}
-
-const ordered = (question: Question, given: readonly Given[]): Given[] => {
-  const places = new Map(Object.keys(question.inputs).map((name, place) => [name, place]))
-  return [...given].sort((one, other) => (places.get(one.input) ?? 0) - (places.get(other.input) ?? 0))
 }
 
 const incomplete = (
@@ -191,7 +137,16 @@ export const askedOf = (question: QuestionName | 'none', answer: Answer, door: A
   faults: answer.faults.map(({ code }) => code),
 })
 
-export const createDesk = ({ system, locale, record, borrow }: DeskSettings): Desk => {
+// The shop's own come first: they say where, and the others only what to look for.
+const withOwnPointers = (answer: Answer, specs: OwnPointers | undefined, asked: unknown): Answer => {
+  const texts = typeof asked === 'string' ? [asked] : Object.values((asked ?? {}) as object).flat()
+  const given = answer.given.map(({ text }) => text)
+  const told = [...texts.filter((text) => typeof text === 'string'), ...given, answer.question ?? '']
+  const own = specs?.pointersFor(told) ?? []
+  return own.length === 0 ? answer : { ...answer, pointers: [...own, ...answer.pointers] }
+}
+
+export const createDesk = ({ system, locale, record, borrow, specs }: DeskSettings): Desk => {
   const sayers = new Map<string, Sayer>()
   const sayer = (accepted: string | undefined): Sayer => {
     const language = languageFor(accepted, locale)
@@ -220,15 +175,16 @@ export const createDesk = ({ system, locale, record, borrow }: DeskSettings): De
   return {
     system,
     locale,
+    pointersVersion: () => specs?.version() ?? 0,
     again: (asked) => record?.(asked),
     borrow: borrow ?? (() => undefined),
     askText: (text, asker) => {
-      const answer = answerText(text, sayer(asker.locale), workFor(asker))
+      const answer = withOwnPointers(answerText(text, sayer(asker.locale), workFor(asker)), specs, text)
       record?.(askedOf((answer.question as QuestionName | null) ?? 'none', answer, asker.door))
       return answer
     },
     ask: (name, raw, asker, loan) => {
-      const answer = workFor(asker)(name, raw, sayer(asker.locale), undefined, loan)
+      const answer = withOwnPointers(workFor(asker)(name, raw, sayer(asker.locale), undefined, loan), specs, raw)
       record?.(askedOf(name, answer, asker.door))
       return answer
     },

@@ -21,6 +21,10 @@ export const faults = {
     allowed: 'eine Zahl, die sich nur auf eine Art lesen lässt',
     hint: 'Das lässt sich auf zwei Arten lesen: {readings} eingeben.',
   },
+  'spec-holds-figure': {
+    allowed: 'wo die Angabe steht, ohne die Angabe',
+    hint: 'Hier wird nur gespeichert, wo eine Herstellerangabe steht, nie die Angabe selbst: „{extra}“ weglassen.',
+  },
   'thousands-or-decimal': {
     allowed: 'eine Zahl, die sich nur auf eine Art lesen lässt',
     hint: 'Das lässt sich auf zwei Arten lesen, {readings}: {options} eingeben.',

@@ -18,6 +18,10 @@ export const faults = {
     allowed: 'a number that can be read one way only',
     hint: 'This can be read two ways: type {readings}.',
   },
+  'spec-holds-figure': {
+    allowed: 'where the figure is found, without the figure',
+    hint: 'Only where a figure is found is kept here, never the figure itself: leave out “{extra}”.',
+  },
   'thousands-or-decimal': {
     allowed: 'a number that can be read one way only',
     hint: 'This can be read two ways, {readings}: type {options}.',

@@ -103,12 +103,14 @@ const LONGEST_KEPT = 1000
 
 export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
   const cache = createAnswerCache()
+  // The shop's own pointers stand in an answer too.
+  const underOf = (locale: string): string => `${locale} ${desk.pointersVersion()}`
   const made = new WeakMap<FastifyRequest, Omit<KeptAnswer, 'text'>>()
   // What is kept is the very text that the schema wrote for the first asker; refusals are not kept.
   const keepSent = async (request: FastifyRequest, _reply: FastifyReply, text: unknown): Promise<unknown> => {
     const about = made.get(request)
     const { locale } = languageFor(request.headers['accept-language'], desk.locale)
-    if (about && typeof text === 'string') cache.keep(request.url, locale, { ...about, text })
+    if (about && typeof text === 'string') cache.keep(request.url, underOf(locale), { ...about, text })
     return text
   }
   const { words } = languageFor(undefined, desk.locale)
@@ -153,7 +155,7 @@ export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
       (request, reply) => {
         const accepted = request.headers['accept-language']
         const { locale } = languageFor(accepted, desk.locale)
-        const known = cache.get(request.url, locale)
+        const known = cache.get(request.url, underOf(locale))
         const raw = request.query as RawInputs
         // What the register says today is kept nowhere.
         if (Object.hasOwn(raw, 'wrench') || questions[name].needsFleet)

@@ -6,7 +6,7 @@ import { languageFor } from '../../../words/index.ts'
 
 export const tagOf = (desk: Desk, name: string, raw: unknown, accepted: string | undefined): string => {
   const { locale } = languageFor(accepted, desk.locale)
-  const key = JSON.stringify([name, raw, locale, desk.system, engineVersion, dataVersion])
+  const key = JSON.stringify([name, raw, locale, desk.system, desk.pointersVersion(), engineVersion, dataVersion])
   return `"${createHash('sha256').update(key).digest('base64url').slice(0, 27)}"`
 }
 
