@@ -23,7 +23,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
   const { createPictures } = await import('./faces/pictures.ts')
   const log = pino({ level: settings.LOG_LEVEL }, pino.destination(2))
   const counters = createCounters({ process: true })
-  const { desk, shop, store, trouble: registerTrouble, close } = open(settings, counters.asked)
+  const { desk, shop, store, specs, trouble: registerTrouble, close } = open(settings, counters.asked)
   if (isDemo) await fillDemo(shop)
   const pictures = createPictures()
   const forChat = chatSettingsOf(settings)
@@ -54,7 +54,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
       settings: forChat,
       desk,
       topics,
-      ...{ shop, store, timeZone: settings.SHOP_TIME_ZONE, retentionDays: settings.RETENTION_DAYS },
+      ...{ shop, store, specs, timeZone: settings.SHOP_TIME_ZONE, retentionDays: settings.RETENTION_DAYS },
       pictures,
       now: Date.now,
       reference: randomUUID,
