@@ -12,6 +12,7 @@ import { type HandlerParts, handleInteraction } from '../../src/faces/chat/handl
 import { createLikings } from '../../src/faces/chat/liking.ts'
 import { createRecent, type Recent } from '../../src/faces/chat/recent.ts'
 import type { ChatReply } from '../../src/faces/chat/reply.ts'
+import type { Pictures } from '../../src/faces/pictures.ts'
 import { memoryStore } from '../../src/store/memory.ts'
 import type { Store } from '../../src/store/store.ts'
 import { languages } from '../../src/words/index.ts'
@@ -62,7 +63,7 @@ export interface Chat {
   readonly messageOf: (reply: ChatReply, age?: number) => Json
 }
 
-export const openChatInProcess = (): Chat => {
+export const openChatInProcess = (pictures: Pictures = { png: async () => png }): Chat => {
   let now = START
   const store = memoryStore()
   const shop = testShop()
@@ -72,7 +73,7 @@ export const openChatInProcess = (): Chat => {
   const likings = createLikings(store, () => now)
   const recent = createRecent(() => now)
   const roles = { keeper: undefined, mechanic: undefined }
-  const work = { desk, pictures: { png: async () => png }, likings, roles }
+  const work = { desk, pictures, likings, roles }
   const tell = async (channel: string, body: unknown) => told.push({ channel, body }) > 0
   const clock = () => now
   const parts: HandlerParts = {
