@@ -20,12 +20,14 @@ export interface Lines {
 /** The exit code: 0 where nothing else is said. */
 type Verb = (settings: Settings, argv: readonly string[], lines: Lines) => Promise<number>
 
-const register: Verb = async (settings, _argv, { out }) => {
+const register: Verb = async (settings, argv, { out }) => {
   const forChat = chatSettingsOf(settings)
   if (!forChat) throw new Error('DISCORD_TOKEN is not set: there is no bot to register commands for')
   const { registerCommands } = await import('./faces/chat/gateway.ts')
-  const { add, change, remove } = await registerCommands(forChat, topics, open(settings).desk)
-  out(`added: ${add.join(' ') || '-'}; changed: ${change.join(' ') || '-'}; removed: ${remove.join(' ') || '-'}`)
+  const isTried = argv.includes('--dry-run')
+  const { add, change, remove } = await registerCommands(forChat, topics, open(settings).desk, isTried)
+  const told = `added: ${add.join(' ') || '-'}; changed: ${change.join(' ') || '-'}; removed: ${remove.join(' ') || '-'}`
+  out(isTried ? `tried only, nothing was written. Would be ${told}` : told)
   return 0
 }
 

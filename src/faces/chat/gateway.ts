@@ -89,10 +89,11 @@ export const registerCommands = async (
   settings: ChatSettings,
   topics: readonly Topic[],
   desk: Desk,
+  isTried = false,
 ): Promise<RegistrationPlan> => {
   const rest = restFor(settings)
   const id = settings.applicationId ?? ((await rest.get('/oauth2/applications/@me')) as { id: string }).id
-  return registerAll(rest, id, buildCommands(topics, languageFor(undefined, desk.locale).words))
+  return registerAll(rest, id, buildCommands(topics, languageFor(undefined, desk.locale).words), isTried)
 }
 
 const clientFor = ({ apiUrl, shards }: ChatSettings): Client =>
