@@ -2,6 +2,7 @@
 import { type NumberStyle, styleOf } from '../core/number-style.ts'
 import { de } from './de/index.ts'
 import { en } from './en/index.ts'
+import { es } from './es/index.ts'
 import type { Words } from './shape.ts'
 
 export type { Words } from './shape.ts'
@@ -19,6 +20,8 @@ export const languages = {
   en: language('en', en),
   de: language('de', de),
   'de-CH': language('de-CH', de),
+  es: language('es', es),
+  'es-419': language('es-419', es),
 } as const satisfies Record<string, Language>
 export type LocaleName = keyof typeof languages
 export const localeNames = Object.keys(languages) as readonly LocaleName[]
