@@ -17,6 +17,7 @@ const tagsOf: Readonly<Record<LocaleName, readonly `${Locale}`[]>> = {
   'de-CH': [],
   es: ['es-ES'],
   'es-419': ['es-419'],
+  fr: ['fr'],
 }
 
 type Node = { readonly [name: string]: unknown }

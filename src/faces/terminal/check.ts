@@ -51,7 +51,8 @@ const growth = (document: CheckDocument, setting: string, { words }: Language): 
   return `${render(words.checking.say.soFar, (place) => places[place as keyof typeof places])}. ${document.headline}`
 }
 
-const isYes = (line: string): boolean => /^y(?:es)?$/i.test(line.trim())
+// In any language that is spoken here; whoever types another answer has not said yes.
+const isYes = (line: string): boolean => /^(?:y|yes|j|ja|s|sí|si|o|oui)$/iu.test(line.trim())
 
 const asTyped = (inputs: CheckDocument['inputs']): string =>
   `npm run ask -- check ${Object.entries(inputs)

@@ -5,6 +5,7 @@ import { cautions, pointers } from './cautions.ts'
 import { chat } from './chat.ts'
 import { chatRegister } from './chat-register.ts'
 import { checking } from './checking.ts'
+import { choices } from './choices.ts'
 import { digest } from './digest.ts'
 import { faces, page } from './faces.ts'
 import { faults } from './faults.ts'
@@ -37,6 +38,7 @@ export const de = inShape({
   kinds,
   faults: { ...matters.faults, ...asking.faults, ...checking.faults, ...faults, ...faultsRegister },
   figures,
+  choices,
   page: { ...asking.page, ...page },
   standings,
   faces: { ...asking.faces, ...faces },

@@ -4,7 +4,7 @@ import { keepables } from '../../../keeping/index.ts'
 import type { ShownFault } from '../../../questions/answer.ts'
 import type { Input } from '../../../questions/input.ts'
 import type { Kind } from '../../../register/records.ts'
-import type { Words } from '../../../words/index.ts'
+import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
 import type { Session } from './sessions.ts'
 import { type PageParts, Shell } from './shell.tsx'
 import { SignedIn } from './write-keys.tsx'
@@ -29,7 +29,7 @@ const fixed: ReadonlySet<string> = new Set(['supersedes'])
 const long: ReadonlySet<string> = new Set(['points', 'notes', 'note'])
 
 const optionText = (words: Words, name: string, choice: string): string =>
-  name === 'what' ? words.register.events[choice as keyof Words['register']['events']] : choice
+  name === 'what' ? words.register.events[choice as keyof Words['register']['events']] : choiceIn(words, choice)
 
 const Control = ({
   name,
@@ -67,7 +67,7 @@ const Control = ({
       </textarea>
     )
   if (input.kind === 'date') return <input {...common} type="date" value={value} />
-  const example = `${words.page.like} ${input.example.metric}`
+  const example = `${words.page.like} ${exampleIn(input.example.metric, styleFor(words))}`
   return <input {...common} type="text" value={value} autocomplete="off" placeholder={example} />
 }
 
