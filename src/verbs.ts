@@ -6,7 +6,7 @@ import { chatSettingsOf, type Settings } from './config.ts'
 import { MOST_SHEET_FAULTS } from './desk/intake.ts'
 import { sayerFor } from './desk/say.ts'
 import { askPin } from './faces/terminal/ask-pin.ts'
-import { open } from './opening.ts'
+import { open, openRegister } from './opening.ts'
 import { migrations } from './store/migrations/index.ts'
 import { openStore, pathOf, storeKindOf } from './store/open.ts'
 import { typedLines } from './typed-lines.ts'
@@ -105,7 +105,7 @@ const restore: Verb = async (settings, argv, { out, err }) => {
 }
 
 const migrate: Verb = async (settings, _argv, { out }) => {
-  const store = await openStore(settings.DATABASE_URL)
+  const store = await openRegister(settings)
   await store.check().finally(() => store.close())
   out(`the register has schema ${migrations.at(-1)?.number ?? 0}`)
   return 0

@@ -15,6 +15,7 @@ import { type Card, type CardName, cardKinds, type Filed } from '../store/store.
 import { cardsOf } from './card-rows.ts'
 import { readQuestion } from './read.ts'
 import type { ShopParts, Writer } from './shop.ts'
+import { shopDay } from './shop-day.ts'
 
 export type Intake =
   | { readonly kind: 'refused'; readonly faults: readonly SheetFault[] }
@@ -100,7 +101,7 @@ export const intakeOf =
     if (!mayRecord({ by: who, kind: 'wrench' })) return { kind: 'forbidden' }
     const sheet = readSheet(text)
     if (!sheet.ok) return { kind: 'refused', faults: sheet.faults }
-    const today = { today: new Intl.DateTimeFormat('sv-SE', { timeZone }).format(now()) }
+    const today = { today: shopDay(timeZone)(now()) }
     const at = now().toISOString()
     const faults: SheetFault[] = []
     const drafts = sheet.rows.flatMap((row): Drafted[] => {

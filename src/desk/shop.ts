@@ -15,6 +15,7 @@ import { cardsOf, entriesIn } from './card-rows.ts'
 import { createFleetIndex, type FleetIndex, lastSeqOf } from './fleet-index.ts'
 import { type Intake, intakeOf } from './intake.ts'
 import { readQuestion } from './read.ts'
+import { shopDay } from './shop-day.ts'
 
 export { type CardKind, cardKinds } from '../store/store.ts'
 
@@ -94,8 +95,8 @@ const correctionIn = (raw: unknown): { readonly supersedes?: string } =>
   typeof raw === 'object' && raw !== null && 'supersedes' in raw ? { supersedes: String(raw.supersedes) } : {}
 
 export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
-  const days = new Intl.DateTimeFormat('sv-SE', { timeZone })
-  const today = (): Today => ({ today: days.format(now()) })
+  const dayOf = shopDay(timeZone)
+  const today = (): Today => ({ today: dayOf(now()) })
 
   const historyOf = async (tags: readonly string[]): Promise<Filed[]> => {
     const unique = [...new Map(tags.map((tag) => [foldTag(tag), tag])).values()]
