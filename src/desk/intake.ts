@@ -8,13 +8,16 @@ import { readSheet, type SheetFault, type SheetRow } from '../keeping/sheet.ts'
 import { admissionFaults, mayRecord } from '../register/admit.ts'
 import { foldBook } from '../register/book.ts'
 import { foldTag } from '../register/parts.ts'
-import { type By, bySchema, type Draft, type Entry, entryFrom, entrySchema, isOf, tagOf } from '../register/records.ts'
+import { type By, bySchema, type Draft, type Entry, entryFrom, entrySchema, tagOf } from '../register/records.ts'
 import { isSameDraft } from '../register/same-draft.ts'
 import type { RegisterStore } from '../store/lazy.ts'
 import { type Card, type CardName, cardKinds, type Filed } from '../store/store.ts'
 import { cardsOf } from './card-rows.ts'
+import { firstUser, walkForGauge, wrenchesNaming } from './gauge-users.ts'
+import { gaugeTags } from './histories.ts'
+import type { Writer } from './keep-entry.ts'
 import { readQuestion } from './read.ts'
-import type { ShopParts, Writer } from './shop.ts'
+import type { ShopParts } from './shop.ts'
 import { shopDay } from './shop-day.ts'
 
 export type Intake =
@@ -92,9 +95,6 @@ const createOverlay = (store: RegisterStore) => {
   }
 }
 
-const gaugesIn = (entries: readonly Entry[]): string[] =>
-  entries.flatMap((entry) => (isOf('check')(entry) && entry.body.gauge !== undefined ? [entry.body.gauge] : []))
-
 export const intakeOf =
   ({ store, now, id, timeZone }: ShopParts) =>
   async (text: string, who: Writer, dryRun: boolean): Promise<Intake> => {
@@ -113,6 +113,8 @@ export const intakeOf =
     const isEmpty = (await store.since(0, 1)).length === 0
     const overlay = createOverlay(store)
     const own = new Map<string, string>()
+    const hangsOn = new Map<string, string>()
+    let asOf: number | undefined
     const entries: Entry[] = []
     let again = 0
     let row = 0
@@ -130,8 +132,17 @@ export const intakeOf =
       }
       const replaced = draft.supersedes === undefined ? undefined : await overlay.entry(draft.supersedes)
       const tags = [tagOf(draft), replaced && tagOf(replaced)].filter((tag) => tag !== undefined)
-      const gauge = isOf('check')(draft as Entry) && 'gauge' in draft.body ? [draft.body.gauge as string] : []
-      const book = foldBook(await overlay.of([...tags, ...gauge]))
+      const gauge = draft.kind === 'check' && draft.body.gauge !== undefined ? [draft.body.gauge] : []
+      const user: string[] = []
+      if (draft.kind === 'withdrawal' && replaced?.kind === 'gauge') {
+        const { tag } = replaced.body
+        const walk = await walkForGauge(store, tag)
+        const named = [...walk.wrenches, ...wrenchesNaming(entries, tag)]
+        const found = await firstUser(named, tag, (one) => overlay.of([one]))
+        if (found !== undefined) user.push(found)
+        asOf ??= walk.last
+      }
+      const book = foldBook(await overlay.of([...tags, ...gauge, ...user]))
       const wrong = admissionFaults(book, draft, today.today)
       if (wrong.length > 0) {
         faults.push(...wrong.map((one) => ({ line, fault: one })))
@@ -147,6 +158,7 @@ export const intakeOf =
       overlay.add(entry.data as Entry, tags)
       entries.push(entry.data as Entry)
       for (const tag of tags) own.set(foldTag(tag), tag)
+      for (const tag of [...tags, ...gauge]) hangsOn.set(foldTag(tag), tag)
     }
     if (faults.length > 0) return { kind: 'refused', faults: faults.sort((one, other) => one.line - other.line) }
     if (dryRun || entries.length === 0) return { kind: 'read', fresh: entries.length, again, kept: !dryRun }
@@ -154,12 +166,12 @@ export const intakeOf =
     const dropped: CardName[] = []
     for (const tag of own.values()) {
       const all = await overlay.of([tag])
-      const found = cardsOf(foldBook(await overlay.of([tag, ...gaugesIn(all)])), tag, today)
+      const found = cardsOf(foldBook(await overlay.of([tag, ...gaugeTags(all)])), tag, today)
       cards.push(...found)
       // What was taken back altogether has no card any more.
       for (const kind of cardKinds) if (!found.some((card) => card.kind === kind)) dropped.push({ kind, tag })
     }
-    const appended = await store.append({ entries, expects: overlay.expects(own.values()), cards, dropped })
+    const appended = await store.append({ entries, expects: overlay.expects(hangsOn.values()), asOf, cards, dropped })
     if (appended.kind === 'kept' || appended.kind === 'known')
       return { kind: 'read', fresh: appended.kind === 'kept' ? entries.length : 0, again, kept: true }
     const told =

@@ -81,6 +81,12 @@ const replacedFaults = (book: Book, draft: Draft): Fault[] => {
   return kind === draft.kind ? [] : [fault('entry-of-other-kind', 'supersedes', supersedes, { event: kind })]
 }
 
+/** Whether a check that stands in this book was made with a gauge. */
+export const checkedWith = (book: Book, gauge: string): boolean =>
+  [...book.wrenches.values()].some(({ checks }) =>
+    checks.some(({ entry: { body } }) => body.gauge !== undefined && foldTag(body.gauge) === foldTag(gauge)),
+  )
+
 const inUse = (book: Book, { entry }: Kept): Fault[] => {
   const tag = tagOf(entry) ?? ''
   if (entry.kind === 'wrench') {
@@ -89,11 +95,7 @@ const inUse = (book: Book, { entry }: Kept): Fault[] => {
     return history > 0 ? [fault('card-in-use', 'supersedes', tag)] : []
   }
   if (entry.kind !== 'gauge') return []
-  const folders = [...book.wrenches.values()]
-  const used = folders.some(({ checks }) =>
-    checks.some((check) => check.entry.body.gauge !== undefined && foldTag(check.entry.body.gauge) === foldTag(tag)),
-  )
-  return used ? [fault('card-in-use', 'supersedes', tag)] : []
+  return checkedWith(book, tag) ? [fault('card-in-use', 'supersedes', tag)] : []
 }
 
 const bodyFaults = (book: Book, draft: Draft, today: string): Fault[] => {
