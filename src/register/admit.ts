@@ -6,6 +6,7 @@ import { units } from '../core/unit.ts'
 import { classesOf } from '../mechanics/check-verdict.ts'
 import { type Book, gaugeOf, type Kept, wrenchOf } from './book.ts'
 import { eventFaults } from './event-rules.ts'
+import { wayFaults } from './gauge-ways.ts'
 import { foldTag, quantityOf } from './parts.ts'
 import { type By, type Check, type Draft, type Kind, tagOf, type WrenchCard } from './records.ts'
 import { ownWeightOf, torqueOfReading } from './reference.ts'
@@ -107,11 +108,13 @@ const bodyFaults = (book: Book, draft: Draft, today: string): Fault[] => {
     case 'gauge':
       return [...tagFaults(book, draft, replaced), ...dayFaults('checked', draft.body.checked, today)]
     case 'check': {
-      const { wrench, gauge, date } = draft.body
-      const unknown = gauge !== undefined && !gaugeOf(book, gauge) ? [fault('no-such-gauge', 'gauge', gauge)] : []
+      const { wrench, gauge, date, way } = draft.body
+      const held = gaugeOf(book, gauge)?.entry.body
+      const unknown = gauge !== undefined && !held ? [fault('no-such-gauge', 'gauge', gauge)] : []
       return [
         ...wrenchFaults(book, wrench, isCorrection),
         ...unknown,
+        ...wayFaults(way, held),
         ...dayFaults('date', date, today),
         ...pullFaults(draft.body),
       ]
