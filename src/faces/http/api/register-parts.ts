@@ -5,6 +5,7 @@ import type { Desk } from '../../../desk/desk.ts'
 import { type Sayer, sayerFor } from '../../../desk/say.ts'
 import type { Shop, Writer } from '../../../desk/shop.ts'
 import type { Inputs } from '../../../questions/question.ts'
+import { foldTag } from '../../../register/parts.ts'
 import { type Language, languageFor } from '../../../words/index.ts'
 import type { PinHash } from '../kiosk/pin.ts'
 import { problem, sendProblem } from '../problem.ts'
@@ -48,6 +49,20 @@ export const dryRunIn = (query: unknown): boolean | undefined => {
 
 export const sendDryRunUnread = (reply: FastifyReply): FastifyReply =>
   sendProblem(reply, problem('not-readable', 'Say dry-run without a value to try it, or leave it out to keep it.'))
+
+/** What was sent to the address of a wrench, of that wrench; undefined where it names another one itself. */
+export const ofWrench = (tag: string, sent: unknown): unknown => {
+  if (typeof sent !== 'object' || sent === null || Array.isArray(sent)) return sent
+  if (!('wrench' in sent)) return { ...sent, wrench: tag }
+  const names = [sent.wrench].flat().filter((one) => typeof one === 'string')
+  return names.every((one) => foldTag(one.trim()) === foldTag(tag)) ? sent : undefined
+}
+
+export const sendOtherWrench = (reply: FastifyReply): FastifyReply =>
+  sendProblem(
+    reply,
+    problem('not-readable', 'What was sent names another wrench than its address: leave wrench out. Nothing was kept.'),
+  )
 
 /** Who writes with this request; where nobody may, the reply is made. */
 export const writerOf = (

@@ -2,7 +2,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { z } from 'zod'
 import type { Desk } from '../../../desk/desk.ts'
-import type { Keeping } from '../../../desk/shop.ts'
+import type { Judging, Keeping } from '../../../desk/shop.ts'
 import { keepables } from '../../../keeping/index.ts'
 import { entrySchema, type Kind } from '../../../register/records.ts'
 import { problem, sendProblem } from '../problem.ts'
@@ -11,21 +11,31 @@ import {
   asItIs,
   dryRunIn,
   fresh,
+  ofWrench,
   type RegisterParts,
   sayerOf,
   sendDryRunUnread,
+  sendOtherWrench,
   textsSchema,
   untouched,
   writerOf,
 } from './register-parts.ts'
 
+const dryRunQuery = z.object({
+  'dry-run': z.string().optional().meta({ description: 'judges it as it would be kept, and keeps nothing' }),
+})
+const judgedSchema = z
+  .object({ kept: z.literal(false), again: z.boolean() })
+  .meta({ id: 'Judged', description: 'It would be kept as it is; again: it is there already.' })
+
 export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: RegisterParts): void => {
   const { shop } = parts
   const tags = ['register']
 
-  const answerKept = (request: FastifyRequest, reply: FastifyReply, kept: Keeping): FastifyReply => {
+  const answerKept = (request: FastifyRequest, reply: FastifyReply, kept: Keeping | Judging): FastifyReply => {
     if (kept.kind === 'forbidden') return sendProblem(reply, problem('forbidden', 'This key may not write this.'))
     if (kept.kind === 'kept') return fresh(reply.code(kept.again ? 200 : 201)).send(kept.entry)
+    if (kept.kind === 'judged') return fresh(reply.code(200)).send({ kept: false, again: kept.again })
     const say = sayerOf(desk, request)
     const words = say.words.register.inputs
     const missing = kept.missing.map((input) => ({ input, ...words[input as keyof typeof words] }))
@@ -42,12 +52,22 @@ export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: R
     request: FastifyRequest,
     reply: FastifyReply,
   ): Promise<FastifyReply> => {
+    const dryRun = dryRunIn(request.query)
+    if (dryRun === undefined) return sendDryRunUnread(reply)
+    if (kind === 'check' && dryRun) return judgeOnly(desk, shop, raw, request, reply)
     const who = writerOf(parts, request, reply)
-    return who ? answerKept(request, reply, await shop.keep(kind, raw, who)) : reply
+    if (!who) return reply
+    return answerKept(request, reply, await (dryRun ? shop.judge(kind, raw, who) : shop.keep(kind, raw, who)))
   }
 
   const written = (kind: Kind, summary: string, without: readonly string[] = []) => ({
-    schema: { tags, summary, body: textsSchema(keepables[kind].inputs, without), response: { 201: entrySchema } },
+    schema: {
+      tags,
+      summary,
+      querystring: dryRunQuery,
+      body: textsSchema(keepables[kind].inputs, without),
+      response: { 200: z.union([judgedSchema, entrySchema]), 201: entrySchema },
+    },
     validatorCompiler: untouched,
     serializerCompiler: asItIs,
   })
@@ -74,12 +94,8 @@ export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: R
       },
       (request, reply) => {
         const { tag } = request.params as { tag: string }
-        const body = request.body
-        const named = typeof body === 'object' && body !== null && !Array.isArray(body) && !('wrench' in body)
-        const whole = named ? { ...body, wrench: tag } : body
-        const dryRun = dryRunIn(request.query)
-        if (dryRun === undefined) return sendDryRunUnread(reply as FastifyReply)
-        if (kind === 'check' && dryRun) return judgeOnly(desk, shop, whole, request, reply as FastifyReply)
+        const whole = ofWrench(tag, request.body)
+        if (whole === undefined) return sendOtherWrench(reply as FastifyReply)
         return write(kind, whole, request, reply as FastifyReply)
       },
     )
