@@ -24,6 +24,7 @@ import { register } from './register.ts'
 import { sayChecks } from './say-checks.ts'
 import { sayJoint } from './say-joint.ts'
 import { sayReach } from './say-reach.ts'
+import { writing } from './writing.ts'
 
 export const en = {
   say: { ...sayReach, ...sayJoint, ...sayChecks, ...mattersCare, ...mattersPull, ...matters.say, ...asking.say },
@@ -51,4 +52,5 @@ export const en = {
   chatRegister,
   digest,
   history,
+  writing,
 } as const

@@ -26,6 +26,7 @@ import { register } from './register.ts'
 import { sayChecks } from './say-checks.ts'
 import { sayJoint } from './say-joint.ts'
 import { sayReach } from './say-reach.ts'
+import { writing } from './writing.ts'
 
 export const es = inShape({
   say: { ...sayReach, ...sayJoint, ...sayChecks, ...mattersCare, ...mattersPull, ...matters.say, ...asking.say },
@@ -53,4 +54,5 @@ export const es = inShape({
   chatRegister,
   digest,
   history,
+  writing,
 })

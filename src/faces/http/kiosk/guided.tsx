@@ -123,12 +123,11 @@ const Keep = ({ parts, here, words }: { parts: GuidedParts; here: string; words:
         </a>
       </p>
     )
-  const { sure: _, ...inputs } = document.inputs
   return (
     <form method="post" action="/keep/check">
       <input type="hidden" name="token" value={session.token} />
       <input type="hidden" name="key" value={parts.formKey} />
-      <Hidden inputs={{ date: parts.today, state: 'as-found', ...inputs }} />
+      <Hidden inputs={{ date: parts.today, state: 'as-found', ...document.inputs }} />
       <div class="actions">
         <button type="submit" class={document.next ? undefined : 'strong'}>
           {document.next ? words.keep.keepSoFar : words.keep.keep}

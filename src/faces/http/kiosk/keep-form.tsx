@@ -5,6 +5,7 @@ import type { ShownFault } from '../../../questions/answer.ts'
 import type { Input } from '../../../questions/input.ts'
 import type { Kind } from '../../../register/records.ts'
 import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
+import { render } from '../../../words/render.ts'
 import type { Session } from './sessions.ts'
 import { type PageParts, Shell } from './shell.tsx'
 import { SignedIn } from './write-keys.tsx'
@@ -21,6 +22,10 @@ export interface KeepParts {
   readonly session: Session
   /** The form's own name for what it sends: sent twice it is kept once. */
   readonly formKey: string
+  /** Something else was kept under the form's name before. */
+  readonly isTaken?: boolean
+  /** Readings that look like a slip: one key more says that they stand. */
+  readonly stands?: string
   readonly leave: string
 }
 
@@ -114,6 +119,11 @@ export const KeepPage = (page: PageParts & { parts: KeepParts }) => {
   return (
     <Shell {...page} title={title}>
       <h1>{title}</h1>
+      {parts.isTaken && (
+        <p class="fault" role="alert">
+          {words.writing.sentBefore}
+        </p>
+      )}
       {(parts.faults.length > 0 || parts.missing.length > 0) && (
         <p class="fault" role="alert">
           {words.keep.notKept}
@@ -136,6 +146,11 @@ export const KeepPage = (page: PageParts & { parts: KeepParts }) => {
         </fieldset>
         <div class="actions">
           <button type="submit">{words.keep.keep}</button>
+          {parts.stands !== undefined && (
+            <button type="submit" name="sure" value={parts.stands}>
+              {render(words.keep.asShown, () => parts.stands)}
+            </button>
+          )}
           <a class="key" href={parts.leave}>
             {words.keep.leave}
           </a>
