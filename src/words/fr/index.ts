@@ -37,7 +37,7 @@ export const fr = inShape({
   inputs: { ...matters.inputs, ...asking.inputs, ...inputs },
   results: { ...matters.results, ...asking.results, ...results },
   kinds,
-  faults: { ...matters.faults, ...asking.faults, ...checking.faults, ...faults, ...faultsRegister },
+  faults: { ...matters.faults, ...asking.faults, ...checking.faults, ...faults, ...faultsRegister, ...writing.faults },
   figures,
   choices,
   page: { ...asking.page, ...page },
