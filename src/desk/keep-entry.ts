@@ -5,7 +5,7 @@ import { keepables } from '../keeping/index.ts'
 import { admissionFaults, mayRecord } from '../register/admit.ts'
 import { type Book, foldBook, gaugeOf, wrenchOf } from '../register/book.ts'
 import { foldTag } from '../register/parts.ts'
-import { type By, type Draft, type Entry, entryFrom, type Kind, tagOf } from '../register/records.ts'
+import { type By, type Draft, type Entry, entryFrom, entrySchema, type Kind, tagOf } from '../register/records.ts'
 import { isSameDraft } from '../register/same-draft.ts'
 import type { Today } from '../register/status.ts'
 import type { RegisterStore } from '../store/lazy.ts'
@@ -81,6 +81,15 @@ const sameOr = (entry: Entry, draft: Draft): Keeping =>
     ? { kind: 'kept', entry, again: true }
     : refused([fault('key-taken', 'key', draft.key ?? '')])
 
+// What is kept can be read in again from its own export, or it is not kept: a body that its shape refuses is ours to mend.
+const soundEntry = (draft: Draft, id: string, at: string): Entry => {
+  const entry = entryFrom(draft, id, at)
+  const sound = entrySchema.safeParse(entry)
+  if (!sound.success)
+    throw new Error(`bug: a ${draft.kind} was about to be kept that no ${draft.kind} can be: ${sound.error.message}`)
+  return entry
+}
+
 interface Decision {
   readonly book: Book
   readonly filed: readonly Filed[]
@@ -131,7 +140,7 @@ export const createKeeper = ({ store, now, id, today }: KeeperParts): Keeper => 
     const decision = await decide(draft)
     if ('kind' in decision) return decision
     const { book, filed, touched: all, expects } = decision
-    const entry = entryFrom(draft, id(), now().toISOString())
+    const entry = soundEntry(draft, id(), now().toISOString())
     const after = foldBook([...filed.map((one) => one.entry), entry])
     const cards = all.own.flatMap((tag) => cardsOf(after, tag, today()))
     const dropped = all.own.flatMap((tag) => [

@@ -138,6 +138,34 @@ describe('a sheet read in', () => {
     expect(first?.by).toEqual({ role: 'keeper', door: 'terminal' })
   })
 
+  it('what was kept at the edge of what is taken goes out and comes in again', async () => {
+    const from = testShop()
+    const keeper: Writer = { role: 'keeper', door: 'http' }
+    const card = {
+      tag: 'W-1',
+      name: 'Small',
+      'wrench-type': 'click',
+      most: '25 N·m',
+      pivot: '0 mm',
+      'pivot-found': 'told',
+    }
+    expect((await from.keep('wrench', card, keeper)).kind).toBe('kept')
+    const check = {
+      wrench: 'W-1',
+      date: '2026-05-01',
+      way: 'tester',
+      state: 'as-found',
+      points: '20 N·m: 20 N·m',
+      temperature: '0.0000001 °C',
+      notes: 'two\nlines',
+    }
+    expect((await from.keep('check', check, keeper)).kind).toBe('kept')
+    const entries = await all(from)
+    const to = testShop()
+    expect(await to.takeIn(sheetOf(entries), who, false)).toMatchObject({ fresh: 2 })
+    expect(await all(to)).toEqual(entries)
+  })
+
   it('an id that stands for something else is a slip', async () => {
     const shop = testShop()
     await fillDemo(shop)
