@@ -1,7 +1,7 @@
 // What the record takes: every rule that a new entry must keep, judged against the book as it stands. All faults at once.
 // Who may write what is a table; the shapes themselves are the schemas' to judge.
 import { type Fault, fault } from '../core/fault.ts'
-import { fromSi } from '../core/quantity.ts'
+import { fromSi, quantity, si } from '../core/quantity.ts'
 import { units } from '../core/unit.ts'
 import { classesOf } from '../mechanics/check-verdict.ts'
 import { type Book, gaugeOf, type Kept, wrenchOf } from './book.ts'
@@ -22,11 +22,18 @@ export const mayAdd: Readonly<Record<By['role'], readonly Kind[]>> = {
 export const mayRecord = ({ by, kind, supersedes }: Pick<Draft, 'by' | 'kind' | 'supersedes'>): boolean =>
   mayAdd[by.role].includes(kind) && (supersedes === undefined || by.role !== 'mechanic')
 
+/** No hand pulls at a longer one: a longer number is a slip of the unit. Common practice, no source. */
+const longestLever = quantity(3, units.m)
+
 const cardFaults = (card: WrenchCard): Fault[] => {
-  const { least, most, lever, pivot, 'iso-type': type, 'iso-class': isoClass } = card
+  const { least, most, mark, lever, pivot, 'iso-type': type, 'iso-class': isoClass } = card
   return [
     ...(least && least.value >= most.value
       ? [fault('least-above-most', 'least', least.text, { limit: quantityOf(most) })]
+      : []),
+    ...(mark && mark.value > most.value ? [fault('above-limit', 'mark', mark.text, { limit: quantityOf(most) })] : []),
+    ...(lever && lever.value > si(longestLever)
+      ? [fault('above-limit', 'lever', lever.text, { limit: longestLever })]
       : []),
     ...(type && isoClass && !classesOf[type].includes(isoClass)
       ? [fault('class-not-of-type', 'iso-class', isoClass, { type, options: classesOf[type] })]
@@ -48,9 +55,13 @@ const pullFaults = (check: Check): Fault[] => {
   return [fault('weight-beats-pull', 'points', beaten.text, { weight })]
 }
 
+/** Where a wrench is asked for by its tag, this asks for something else. */
+const NO_TAG = 'summary'
+
 /** A card's tag is free, or it is the one that the card replaces. */
 const tagFaults = (book: Book, draft: Draft<'wrench'> | Draft<'gauge'>, replaced: Kept | undefined): Fault[] => {
   const { tag } = draft.body
+  if (draft.kind === 'wrench' && !replaced && foldTag(tag) === NO_TAG) return [fault('tag-taken', 'tag', tag)]
   if (replaced) {
     const held = tagOf(replaced.entry) ?? ''
     return foldTag(held) === foldTag(tag) ? [] : [fault('tag-fixed', 'tag', tag, { tag: held })]

@@ -51,6 +51,9 @@ describe('the record refuses', () => {
   it.each<[string, string, Entry]>([
     ['tag-taken', 'tag', card('w-07')],
     ['tag-taken', 'tag', gauge('s-1')],
+    ['tag-taken', 'tag', card('Summary')],
+    ['above-limit', 'mark', card('W-99', { mark: lbft(151) })],
+    ['above-limit', 'lever', card('W-99', { lever: m(30, 'm') })],
     ['tag-fixed', 'tag', entry('x', 'wrench', { ...card('W-99').body }, corrected)],
     ['least-above-most', 'least', card('W-99', { least: lbft(150) })],
     ['class-not-of-type', 'iso-class', card('W-99', { 'iso-type': 'indicating', 'iso-class': 'G' })],
