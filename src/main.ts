@@ -9,9 +9,10 @@ import { open, registerParts } from './opening.ts'
 import { tellSystemd, withSecrets } from './systemd.ts'
 import { engineVersion } from './tables/version.ts'
 import { verbs } from './verbs.ts'
+import { visible } from './visible-text.ts'
 
-const line = (text: string): void => void process.stdout.write(`${text}\n`)
-const complain = (text: string): void => void process.stderr.write(`${text}\n`)
+const line = (text: string): void => void process.stdout.write(`${visible(text)}\n`)
+const complain = (text: string): void => void process.stderr.write(`${visible(text)}\n`)
 
 // Whoever reads our lines may stop reading: `npm run ask -- … | head` is no failure.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 1))
