@@ -10,10 +10,11 @@ import { openDoor } from './door.ts'
 import { type Fault, faultQueues } from './faults.ts'
 import { openGateway } from './gateway.ts'
 import { ledger as newLedger } from './ledger.ts'
-import type { Json } from './limits.ts'
+import { isRecord, type Json } from './limits.ts'
 import { buildInteraction } from './raw-interaction.ts'
 import { restServer } from './rest.ts'
-import { buildRoutes, type RouteName } from './routes.ts'
+import { buildRoutes, callbackRecord, type RouteName } from './routes.ts'
+import { newSender, type Posting } from './sender.ts'
 
 export interface FakeOptions {
   token?: string
@@ -52,6 +53,7 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
   const shelf = commandShelf(applicationId)
   const ledger = newLedger(books, { applicationId, botUser })
   const arrivals = newArrivals()
+  const sender = newSender()
   const gateway = await openGateway({
     token,
     applicationId,
@@ -62,7 +64,7 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
   })
   const identifiesADay = options.identifiesADay ?? 1000
 
-  const routes = buildRoutes({
+  const table = {
     books,
     applicationId,
     botUser,
@@ -78,11 +80,12 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
         max_concurrency: options.maxConcurrency ?? 1,
       },
     }),
-    onCallback(record) {
+    onCallback(record: CallbackRecord) {
       books.callbacks.push(record)
       arrivals.arrived(record)
     },
-  })
+  } satisfies Parameters<typeof buildRoutes>[0]
+  const routes = buildRoutes(table)
   const server = restServer({ token, books, routes, faults: queues })
   const rest = await openDoor(server)
 
@@ -143,6 +146,21 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     /** An interaction that may be answered, but is not sent: for deliveries by other ways. */
     issue,
     deliver,
+    /** The key by which what is posted is known, for DISCORD_PUBLIC_KEY. */
+    publicKey: sender.publicKey,
+    /** Posts an interaction to the application's own address; its reply is the callback, held to the same rules. */
+    async post(url: string, ask: Ask | { raw: Json }, posting: Posting = {}) {
+      const raw = 'raw' in ask && ask.raw && !('kind' in ask) && !('command' in ask) ? ask.raw : issue(ask as Ask)
+      const posted = await sender.post(url, raw, posting)
+      const id = String(raw['id'])
+      if (posted.status === 200 && ledger.find(id)) {
+        const answer = ledger.callback(id, String(raw['token']), posted, false, true)
+        const asked = { ...posted, parts: [id], query: new URLSearchParams(), confirmed: true }
+        const code = answer.body && isRecord(answer.body) ? Number(answer.body['code']) : undefined
+        table.onCallback(callbackRecord(table, asked, { at: Date.now(), status: answer.status, code }))
+      }
+      return { ...posted, id, raw }
+    },
     awaitCallback: arrivals.awaitCallback,
     callbacksOf,
     /** Makes an interaction older than it is, to end its 3 s or its 15 min. */
