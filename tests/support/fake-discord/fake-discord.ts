@@ -24,6 +24,8 @@ export interface FakeOptions {
   shards?: number
   /** Shards that may identify within the same 5 s; Discord's default is 1. */
   maxConcurrency?: number
+  /** 5000 as Discord has it; 0, the default, lets tests start one service after another. */
+  identifySpacingMs?: number
   identifiesADay?: number
   heartbeatMs?: number
   /** Unavailable guilds in READY. */
@@ -61,6 +63,8 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     books,
     heartbeatMs: options.heartbeatMs ?? 41_250,
     guilds: options.guilds ?? [],
+    spacingMs: options.identifySpacingMs ?? 0,
+    maxConcurrency: options.maxConcurrency ?? 1,
   })
   const identifiesADay = options.identifiesADay ?? 1000
 

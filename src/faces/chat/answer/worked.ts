@@ -34,8 +34,8 @@ export interface Worked {
   readonly carried: Carried
 }
 
-// A picture that is late or fails is left out: the answer in words does not wait for it.
-const PICTURE_WAIT_MS = 1200
+// An answer whose picture takes its time is promised and put in later; one that fails or takes very long is left out.
+const PICTURE_WAIT_MS = 8000
 
 /** What a wrench of one's own lends; where any of it was typed, another wrench is meant. */
 const lentByWrench = ['lever', 'pivot', 'wrench-type', 'tolerance', 'mark', 'least', 'most', 'iso-type', 'iso-class']

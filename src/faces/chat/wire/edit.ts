@@ -35,7 +35,11 @@ const withoutPrivacy = ({ flags, ...data }: ChatReply['data']): object => {
 }
 
 const waitFor = (error: unknown, tries: number): number | undefined => {
-  if (error instanceof RateLimitError) return Math.max(error.timeToReset, PAUSES_MS[0]) || PAUSES_MS[0]
+  if (error instanceof RateLimitError) {
+    // Where one of both is not said, the library has nonsense for it.
+    const waits = [error.timeToReset, error.retryAfter, PAUSES_MS[0]].filter((ms) => Number.isFinite(ms))
+    return Math.max(...waits)
+  }
   // Anything else that Discord says of it, it will say again.
   if (error instanceof DiscordAPIError && !NOT_YET.has(error.code)) return undefined
   return PAUSES_MS[tries]
