@@ -12,7 +12,7 @@ import { openGateway } from './gateway.ts'
 import { ledger as newLedger } from './ledger.ts'
 import { isRecord, type Json } from './limits.ts'
 import { buildInteraction } from './raw-interaction.ts'
-import { restServer } from './rest.ts'
+import { type FaultFor, restServer } from './rest.ts'
 import { buildRoutes, callbackRecord, type RouteName } from './routes.ts'
 import { newSender, type Posting } from './sender.ts'
 
@@ -28,6 +28,7 @@ export interface FakeOptions {
   identifySpacingMs?: number
   identifiesADay?: number
   heartbeatMs?: number
+  faultFor?: FaultFor
   /** Unavailable guilds in READY. */
   guilds?: readonly Json[]
 }
@@ -56,6 +57,7 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
   const ledger = newLedger(books, { applicationId, botUser })
   const arrivals = newArrivals()
   const sender = newSender()
+  let heard: (record: CallbackRecord) => void = () => {}
   const gateway = await openGateway({
     token,
     applicationId,
@@ -87,10 +89,11 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     onCallback(record: CallbackRecord) {
       books.callbacks.push(record)
       arrivals.arrived(record)
+      heard(record)
     },
   } satisfies Parameters<typeof buildRoutes>[0]
   const routes = buildRoutes(table)
-  const server = restServer({ token, books, routes, faults: queues })
+  const server = restServer({ token, books, routes, faults: queues, faultFor: options.faultFor })
   const rest = await openDoor(server)
 
   function issue(ask: Ask): Json {
@@ -194,6 +197,29 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     },
     /** Heartbeats go unanswered. */
     ignoreHeartbeats: gateway.deafen,
+    /** Sends any text at all over the sockets. */
+    babble: gateway.babble,
+    /** An event of any name to every session. */
+    dispatch: (event: string, data: unknown) => gateway.dispatch(event, data, null),
+    /** Told of every callback that comes. */
+    onCallback(listener: (record: CallbackRecord) => void): void {
+      heard = listener
+    },
+    /** For long runs: lets go of what is older than so long. */
+    forget(olderMs: number): void {
+      const before = Date.now() - olderMs
+      for (const list of [books.requests, books.callbacks, books.resumes] as { at: number }[][])
+        list.splice(
+          0,
+          Math.max(
+            list.findIndex(({ at }) => at >= before),
+            0,
+          ),
+        )
+      ledger.forget(performance.now() - olderMs)
+      for (const session of gateway.sessions) session.forget(5000)
+    },
+
     /** New connections meet ECONNREFUSED; those that are open stay. */
     async refuseConnections(on: boolean, where: 'gateway' | 'rest' | 'both' = 'gateway'): Promise<void> {
       if (where !== 'rest') await gateway.refuse(on)

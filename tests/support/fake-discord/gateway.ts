@@ -159,6 +159,10 @@ export async function openGateway(options: GatewayOptions) {
     shutAll(code: number): void {
       for (const socket of sockets.keys()) shut(socket, code)
     },
+    /** Any text at all, as if it were a payload. */
+    babble(text: string): void {
+      for (const socket of sockets.keys()) socket.send(text)
+    },
     sendAll(op: number, d: unknown): void {
       for (const socket of sockets.keys()) send(socket, op, d)
     },
