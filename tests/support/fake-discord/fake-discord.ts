@@ -153,6 +153,10 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     /** An interaction that may be answered, but is not sent: for deliveries by other ways. */
     issue,
     deliver,
+    /** To every session, whichever shard the server belongs to: as if Discord were mistaken. */
+    deliverToAll(raw: Json): void {
+      for (const session of gateway.sessions) if (!session.ended) session.give('INTERACTION_CREATE', raw)
+    },
     /** The key by which what is posted is known, for DISCORD_PUBLIC_KEY. */
     publicKey: sender.publicKey,
     /** Posts an interaction to the application's own address; its reply is the callback, held to the same rules. */
