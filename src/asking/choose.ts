@@ -26,7 +26,7 @@ import { composeMatter, topicOf, topicsIn } from './compose/matter.ts'
 import { composeReach } from './compose/reach.ts'
 import type { Facts } from './facts.ts'
 import { type Alternative, otherwise, type Proposal } from './proposal.ts'
-import { LEAST, ofTightening, ofTools, ranked, type Scores, scoresOf, type TopicName } from './topics.ts'
+import { LEAST, ofTightening, ofTools, type Scores, scoresOf, strongest, type TopicName } from './topics.ts'
 
 const composers: Readonly<Record<TopicName, (facts: Facts) => Proposal>> = {
   reach: composeReach,
@@ -124,7 +124,8 @@ const chosen = (
   topicsOf: () => readonly Slug[],
 ): Proposal | readonly Alternative[] | undefined => {
   const { scene } = facts
-  const [[topic, best] = ['reach', 0] as const] = ranked(scores)
+  const topic = strongest(scores)
+  const best = scores[topic]
   if (best < LEAST) {
     const topics = topicsOf()
     const [slug] = topics
@@ -175,7 +176,7 @@ export const isSeveral = (choice: Choice): choice is readonly Alternative[] => A
 
 export const choose = (facts: Facts): Choice => {
   const scores = scoresOf(facts)
-  const best = ranked(scores)[0]?.[1] ?? 0
+  const best = scores[strongest(scores)]
   // The search costs as much as all the rest: it is made where something hangs on it, and once.
   let found: readonly Slug[] | undefined
   const topics = (): readonly Slug[] => {

@@ -93,7 +93,17 @@ export const factsOf = (scene: Scene): Facts => {
     size: sizeOf(scene, lengths),
     grade: classOf(scene),
     lengthsOf: lengthsWith,
-    lengthOf: (...roles) => [...lengthsWith(...roles)].sort((one, other) => other.score - one.score)[0],
+    lengthOf: (...roles) => {
+      let best: Length | undefined
+      for (const length of lengths)
+        if (
+          length.role !== undefined &&
+          roles.includes(length.role) &&
+          (best === undefined || length.score > best.score)
+        )
+          best = length
+      return best
+    },
   }
 }
 

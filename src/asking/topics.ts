@@ -3,7 +3,6 @@ import type { CueTag } from './cues.ts'
 import { bendAngles, type Facts, turnsOf } from './facts.ts'
 import { isDimension } from './measure.ts'
 import { type Placed, pull } from './scene.ts'
-import { unitsNamed } from './torques.ts'
 
 export type TopicName =
   | 'reach'
@@ -39,7 +38,7 @@ const convertScore = (facts: Facts, reach: number): number => {
   const { scene } = facts
   const torques = scene.everyPlaced.filter(({ measure }) => isDimension(measure, 'torque'))
   const written = new Set(torques.map(({ measure }) => measure.unit))
-  const other = unitsNamed(scene).some(({ unit }) => written.size > 0 && !written.has(unit))
+  const other = scene.unitsNamed.some(({ unit }) => written.size > 0 && !written.has(unit))
   const lengths =
     scene.has('convert') && torques.length === 0 && scene.placed.some(({ measure }) => measure.kind === 'quantity')
   const asked = /=\s?\?/.test(scene.folded)
@@ -219,6 +218,9 @@ export const scoresOf = (facts: Facts): Scores => {
   }
 }
 
-/** Topics from the strongest down. */
-export const ranked = (scores: Scores): ReadonlyArray<readonly [TopicName, number]> =>
-  (Object.entries(scores) as Array<[TopicName, number]>).sort(([, one], [, other]) => other - one)
+/** The strongest topic; of two that are as strong the one that stands first. */
+export const strongest = (scores: Scores): TopicName => {
+  let best: TopicName = 'reach'
+  for (const topic in scores) if (scores[topic as TopicName] > scores[best]) best = topic as TopicName
+  return best
+}
