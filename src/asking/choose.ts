@@ -23,7 +23,7 @@ import {
   composeSwivel,
 } from './compose/line.ts'
 import { composeMatter, topicOf, topicsIn } from './compose/matter.ts'
-import { composeReach } from './compose/reach.ts'
+import { composeReach, composeWhich } from './compose/reach.ts'
 import type { Facts } from './facts.ts'
 import { type Alternative, otherwise, type Proposal } from './proposal.ts'
 import { LEAST, ofTightening, ofTools, type Scores, scoresOf, strongest, type TopicName } from './topics.ts'
@@ -50,6 +50,7 @@ const composers: Readonly<Record<TopicName, (facts: Facts) => Proposal>> = {
   interval: composeInterval,
   compare: composeCompare,
   convert: composeConvert,
+  which: composeWhich,
 }
 
 /** How many of the needed inputs a proposal does not have. */
@@ -60,13 +61,19 @@ const lacking = ({ question, entries, asks }: Proposal): number => {
   return needed.length + oneOf.filter((group) => !group.some((name) => told.has(name))).length + asks.length
 }
 
+// The wrench itself has torque in its name.
+const ASKS_TORQUE = /\btorq(?!ue[\s-](?:wrench|spanner|tool))/
+const GOES_TO =
+  /\bwhat (?:do|does|should)\b.{0,60}\b(?:go(?:es)? to|(?:be )?do(?:ne)? up to|tighten(?:ed)? to)\s?[?.!]?$/
+
 /** A maker's figure is asked for: a torque for a part, and none is given that something could be worked out from. */
 const asksMaker = (facts: Facts, best: number, about: () => boolean): boolean => {
   const { scene, torques, size, grade } = facts
   // Torque and turn are two stages of a maker's procedure: not for us to confirm.
   if (facts.angles.some(({ joined }) => joined) && best < 6) return true
   const named = scene.has('vehicle') || scene.has('nut', 'bolt')
-  if (best < LEAST && named && !scene.has('repair') && /\btorq/.test(scene.folded)) return true
+  if (best < LEAST && named && !scene.has('repair') && ASKS_TORQUE.test(scene.folded) && !about()) return true
+  if (best < LEAST && named && torques.length === 0 && GOES_TO.test(scene.folded)) return true
   const forPart = scene.has('vehicle') || (scene.has('ask-matter') && scene.has('nut'))
   if (best < LEAST && forPart && torques.length > 0 && !scene.has('repair') && !about()) return true
   if (!scene.has('ask-spec')) return false
@@ -126,6 +133,10 @@ const chosen = (
   const { scene } = facts
   const topic = strongest(scores)
   const best = scores[topic]
+  // Without any number an extension is what is mostly called so, the bar under the drive; the other reading is offered.
+  if (eitherWay(scores, facts) && scene.placed.length === 0 && topicsOf().includes('bars')) {
+    return composeMatter('bars', [], ['adapter-straight'])
+  }
   if (best < LEAST) {
     const topics = topicsOf()
     const [slug] = topics
@@ -143,7 +154,11 @@ const chosen = (
     return ways.map(({ question, entries }) => otherwise(question, entries))
   }
   // Two wrenches without a number: that they agree proves neither.
-  if (topic === 'compare' && !facts.torques.some(({ role }) => role !== 'range'))
+  if (
+    topic === 'compare' &&
+    !facts.scene.placed.some(({ measure }) => measure.list === 2) &&
+    !facts.torques.some(({ role }) => role !== 'range')
+  )
     return composeMatter('calibration', [])
   const proposed = composers[topic](facts)
   if (topic === 'reach' && onlyDialled(facts)) {

@@ -81,12 +81,16 @@ const rowFrom = (pieces: readonly Piece[], at: number): number[] => {
 
 const MOST_APART = 5
 
+const isClose = (row: readonly Measure[]): boolean => {
+  const sizes = row.map(({ value }) => value)
+  return Math.max(...sizes) <= MOST_APART * Math.min(...sizes)
+}
+
 const isRow = (row: readonly Measure[], parted: boolean): boolean => {
   const last = row.at(-1)
   if (!last || row.length < 2 || last.kind !== 'quantity') return false
   if (row.some(({ kind, unit }) => kind === 'quantity' && unit !== last.unit)) return false
-  const sizes = row.map(({ value }) => value)
-  if (Math.max(...sizes) > MOST_APART * Math.min(...sizes)) return false
+  if (!isClose(row)) return false
   return row.length > 2 || parted
 }
 
@@ -112,7 +116,31 @@ const rows = (pieces: readonly Piece[]): Piece[] => {
     }
     at = Math.max(at + 1, (places.at(-1) ?? -1) + 1)
   }
-  return out
+  return bareRows(out, list)
+}
+
+const FEWEST_BARE = 3
+
+/** Two rows of three numbers and more without any unit (`A 48.9 49.3 49.0, B 51.2 50.8 51.0`) are rows too; one alone may be anything. */
+const bareRows = (pieces: Piece[], list: number): Piece[] => {
+  const found: number[][] = []
+  for (let at = 0; at < pieces.length; at++) {
+    if (!isMeasured(pieces[at])) continue
+    const places = rowFrom(pieces, at)
+    const row = places.map((place) => (pieces[place] as Measured).measure)
+    if (row.length >= FEWEST_BARE && row.every(({ kind, fraction }) => kind === 'bare' && !fraction) && isClose(row))
+      found.push(places)
+    at = places.at(-1) ?? at
+  }
+  if (found.length < 2) return pieces
+  for (const places of found) {
+    list++
+    for (const place of places) {
+      const piece = pieces[place] as Measured
+      pieces[place] = { ...piece, measure: { ...piece.measure, list } }
+    }
+  }
+  return pieces
 }
 
 const SAME = 0.02

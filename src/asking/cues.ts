@@ -56,9 +56,13 @@ const LONGEST_PHRASE = 7
 // Little words inside a phrase say nothing: `grip to the drive` is `grip to drive`.
 const little = new Set(['the', 'a', 'an', 'my', 'of', 'own', 'this', 'that', 'your', 'our'])
 
+const ES = /(?:ch|sh|x)es$/
+
 /** The word in the singular, where it may be a plural. */
-const singular = (word: string): string | undefined =>
-  word.length > 3 && word.endsWith('s') && !word.endsWith('ss') ? word.slice(0, -1) : undefined
+const singular = (word: string): string | undefined => {
+  if (word.length <= 3 || !word.endsWith('s') || word.endsWith('ss')) return undefined
+  return word.slice(0, ES.test(word) ? -2 : -1)
+}
 
 const wordOf = (piece: Piece | undefined): string | undefined =>
   piece?.kind === 'word' ? piece.text : piece?.kind === 'mark' && piece.text === '=' ? '=' : undefined

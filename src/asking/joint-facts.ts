@@ -33,7 +33,7 @@ export const sizeOf = (scene: Scene, lengths: readonly Length[]): Told | undefin
   return bolt && text !== undefined ? { text, from: bolt, assumed: true } : undefined
 }
 
-const gradeWord = /(?:grade|gr|class)\.?\s?(\d{1,2}(?:\.\d)?)(?![\d.])/
+const gradeWord = /(?:grade|gr|class|sae)\.?\s?(\d{1,2}(?:\.\d)?)(?![\d.])/
 
 /** The class: 8.8, A2-70, grade 5. */
 export const classOf = (scene: Scene): Told | undefined => {

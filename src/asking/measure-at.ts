@@ -65,6 +65,10 @@ const SPACE_OF_A_SIZE = /^m\s/
 // What else than a digit a name can begin with: M12, #10-32, A2-70, x-4.
 const NAMED = /(?:m\s?\d|#\d|a[24]|x[\s\d-])/y
 
+// `grade 5 3/8-16` is a class and a thread, no thread of five inches and more.
+const GRADED = /\b(?:grade|gr|class|sae)\.?\s?$/
+const SMALL = /\d{1,2}(?=\s)/y
+
 const named = (text: string, at: number): MeasureAt | undefined => {
   const char = text[at] as string
   const digit = char >= '0' && char <= '9'
@@ -73,6 +77,8 @@ const named = (text: string, at: number): MeasureAt | undefined => {
   const day = digit ? matchAt(date, text, at) : null
   if (day && parseDate(day[0], '').ok)
     return { measure: { kind: 'date', value: 0, name: day[0], raw: day[0] }, end: at + day[0].length }
+  const grade = digit && GRADED.test(text.slice(Math.max(0, at - 8), at)) ? matchAt(SMALL, text, at) : null
+  if (grade) return { measure: noise(grade[0], Number(grade[0])), end: at + grade[0].length }
   for (const pattern of SIZES) {
     const found = matchAt(pattern, text, at)
     const size = found && parseSize(found[0].replace(SPACE_OF_A_SIZE, 'm'), '')
@@ -101,12 +107,13 @@ const named = (text: string, at: number): MeasureAt | undefined => {
     }
   const square = matchAt(spigot, text, at)
   if (square) return { measure: { kind: 'spigot', value: Number.NaN, raw: square[0] }, end: at + square[0].length }
-  const grade = matchAt(propertyClass, text, at)
-  const name = grade && classNames.find((known) => known.toLowerCase().replace('-', '') === grade[0].replace('-', ''))
-  if (grade && name && !unitAt(text, at + grade[0].length)) {
+  const strength = matchAt(propertyClass, text, at)
+  const name =
+    strength && classNames.find((known) => known.toLowerCase().replace('-', '') === strength[0].replace('-', ''))
+  if (strength && name && !unitAt(text, at + strength[0].length)) {
     return {
-      measure: { kind: 'class', value: Number.parseFloat(name), name, raw: grade[0] },
-      end: at + grade[0].length,
+      measure: { kind: 'class', value: Number.parseFloat(name), name, raw: strength[0] },
+      end: at + strength[0].length,
     }
   }
   return undefined

@@ -1,6 +1,6 @@
 // An answer in chat: worked out by the desk with what its asker and the server have set, drawn, and laid out with its keys.
 import type { APIInteraction } from 'discord.js'
-import { type Asker, askKnowing, type Desk } from '../../../desk/desk.ts'
+import { type Asker, askKnowing, askTextKnowing, type Desk } from '../../../desk/desk.ts'
 import { figureOf } from '../../../figures/index.ts'
 import type { Answer } from '../../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questions } from '../../../questions/index.ts'
@@ -74,7 +74,7 @@ export const workOut = async (
   const { question, raw, shown, own = {} } = carried
   const asker: Asker = { door: 'chat', locale, own: own.units, prefers: server.units, shown }
   if (question === null) {
-    const answer = desk.askText(raw['text'], asker)
+    const answer = await askTextKnowing(desk, raw['text'], asker)
     const isShort = idsFor(carried, verbs) !== undefined
     // A long post is carried as what was taken from it.
     return {
