@@ -1,8 +1,11 @@
 // What the program does beside serving, each a verb of the command line: it does one thing and ends.
+import { isUtf8 } from 'node:buffer'
 import { randomBytes } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { topics } from '../commands/index.ts'
+import { readArgv } from './argv.ts'
 import { chatSettingsOf, type Settings } from './config.ts'
+import { fault } from './core/fault.ts'
 import { MOST_SHEET_FAULTS } from './desk/intake.ts'
 import { sayerFor } from './desk/say.ts'
 import { askPin } from './faces/terminal/ask-pin.ts'
@@ -17,14 +20,21 @@ export interface Lines {
   readonly err: (text: string) => void
 }
 
+const USAGE = 64
+
 /** The exit code: 0 where nothing else is said. */
 type Verb = (settings: Settings, argv: readonly string[], lines: Lines) => Promise<number>
 
-const register: Verb = async (settings, argv, { out }) => {
+const register: Verb = async (settings, argv, { out, err }) => {
+  const given = readArgv(argv, ['--dry-run'], 0)
+  if (!given) {
+    err('npm run commands:register [-- --dry-run]')
+    return USAGE
+  }
   const forChat = chatSettingsOf(settings)
   if (!forChat) throw new Error('DISCORD_TOKEN is not set: there is no bot to register commands for')
   const { registerCommands } = await import('./faces/chat/door.ts')
-  const isTried = argv.includes('--dry-run')
+  const isTried = given.flags.has('--dry-run')
   const { add, change, remove } = await registerCommands(forChat, topics, open(settings).desk, isTried)
   const told = `added: ${add.join(' ') || '-'}; changed: ${change.join(' ') || '-'}; removed: ${remove.join(' ') || '-'}`
   out(isTried ? `tried only, nothing was written. Would be ${told}` : told)
@@ -39,31 +49,46 @@ const ask: Verb = async (settings, argv, lines) => {
   return code
 }
 
-const kioskPin: Verb = async (_settings, _argv, lines) => {
+const kioskPin: Verb = async (_settings, argv, lines) => {
+  if (!readArgv(argv, [], 0)) {
+    lines.err('npm run kiosk:pin')
+    return USAGE
+  }
   const { SALT_LENGTH, weakness, writePinHash } = await import('./faces/http/kiosk/pin.ts')
   const pin = await askPin(process.stdin, process.stderr, weakness)
-  if (pin === undefined) return 64
+  if (pin === undefined) return USAGE
   lines.out(`KIOSK_PIN_HASH=${await writePinHash(pin, randomBytes(SALT_LENGTH))}`)
   return 0
 }
 
-const USAGE = 64
 const say = (settings: Settings): ReturnType<typeof sayerFor> => sayerFor(languageFor(undefined, settings.LOCALE))
 
+/** The text of a file; undefined where it is no UTF-8, and letters of it would be lost. */
+const readUtf8 = (path: string): string | undefined => {
+  const bytes = readFileSync(path)
+  return isUtf8(bytes) ? bytes.toString('utf8') : undefined
+}
+
 const importSheet: Verb = async (settings, argv, { out, err }) => {
-  const [path] = argv.filter((word) => !word.startsWith('--'))
-  if (path === undefined) {
+  const given = readArgv(argv, ['--dry-run'], 1)
+  const [path] = given?.words ?? []
+  if (!given || path === undefined) {
     err('npm run import -- sheet.csv [--dry-run]')
     return USAGE
   }
+  const sheet = readUtf8(path)
+  if (sheet === undefined) {
+    const { allowed, hint } = say(settings).fault(fault('sheet-not-utf8', '', ''))
+    err(`${path}: ${hint} (${allowed})`)
+    return 2
+  }
   const { shop, close } = open(settings)
-  const dryRun = argv.includes('--dry-run')
-  const read = await shop.takeIn(readFileSync(path, 'utf8'), { role: 'import', door: 'terminal' }, dryRun)
+  const read = await shop.takeIn(sheet, { role: 'import', door: 'terminal' }, given.flags.has('--dry-run'))
   await close()
   if (read.kind === 'refused') {
     const told = say(settings)
-    for (const { line, fault } of read.faults.slice(0, MOST_SHEET_FAULTS)) {
-      const { input, got, hint } = told.fault(fault)
+    for (const { line, fault: one } of read.faults.slice(0, MOST_SHEET_FAULTS)) {
+      const { input, got, hint } = told.fault(one)
       err(`line ${line}${input === '' ? '' : `, ${input}`}: ${got === '' ? '' : `got “${got}”. `}${hint}`)
     }
     err(`${read.faults.length} to mend; nothing was read in`)
@@ -79,7 +104,8 @@ const fileOf = (settings: Settings): string => {
   throw new Error('DATABASE_URL names no file: use the tools of its server (pg_dump, pg_restore)')
 }
 
-const backup: Verb = async (settings, [path], { out, err }) => {
+const backup: Verb = async (settings, argv, { out, err }) => {
+  const [path] = readArgv(argv, [], 1)?.words ?? []
   if (path === undefined) {
     err('npm run backup -- COPY')
     return USAGE
@@ -92,19 +118,24 @@ const backup: Verb = async (settings, [path], { out, err }) => {
 }
 
 const restore: Verb = async (settings, argv, { out, err }) => {
-  const [path] = argv.filter((word) => !word.startsWith('--'))
-  if (path === undefined) {
+  const given = readArgv(argv, ['--replace'], 1)
+  const [path] = given?.words ?? []
+  if (!given || path === undefined) {
     err('npm run restore -- COPY [--replace]     stop the desk first')
     return USAGE
   }
   const { restoreSqlite } = await import('./store/restore.ts')
   const stamp = new Date().toISOString().replace(/[:.]/g, '')
-  const { last, aside } = await restoreSqlite(path, fileOf(settings), { replace: argv.includes('--replace'), stamp })
+  const { last, aside } = await restoreSqlite(path, fileOf(settings), { replace: given.flags.has('--replace'), stamp })
   out(`${last} entries are in use again${aside === undefined ? '' : `; the register before is at ${aside}`}`)
   return 0
 }
 
-const migrate: Verb = async (settings, _argv, { out }) => {
+const migrate: Verb = async (settings, argv, { out, err }) => {
+  if (!readArgv(argv, [], 0)) {
+    err('npm run db:migrate')
+    return USAGE
+  }
   const store = await openRegister(settings)
   await store.check().finally(() => store.close())
   out(`the register has schema ${migrations.at(-1)?.number ?? 0}`)

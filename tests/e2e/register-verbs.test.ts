@@ -90,6 +90,37 @@ describe('the register from the command line', () => {
     expect((await verb([name])).code).toBe(64)
   })
 
+  it.each([
+    ['import', 'sheet.csv', '--dry-runn'],
+    ['import', 'sheet.csv', '-n'],
+    ['import', 'sheet.csv', 'other.csv'],
+    ['backup', '--x'],
+    ['restore', 'copy.db', '--replaced'],
+    ['db-migrate', '--dry-run'],
+    ['kiosk-pin', '--show'],
+    ['register', '--dryrun'],
+  ])('%s %s %s is told how it is used, and nothing is done', async (...words) => {
+    const before = (await verb(['ask', 'which-wrench', 'torque=20 N·m'])).stdout
+    const { code, stderr } = await verb(words.map((word) => (word.includes('.') ? join(folder, word) : word)))
+    expect(code).toBe(64)
+    expect(stderr).toContain('npm run ')
+    expect((await verb(['ask', 'which-wrench', 'torque=20 N·m'])).stdout).toBe(before)
+    expect(existsSync(join(root, '--x'))).toBe(false)
+  })
+
+  it('a sheet that is no UTF-8 is not read in with its letters lost, and what steers a terminal is printed as it is', async () => {
+    const odd = join(folder, 'odd.csv')
+    writeFileSync(odd, Buffer.from('tag,name,wrench-type,most\nW-9,Schl\xfcssel,click,25 N·m\n', 'latin1'))
+    const { code, stderr } = await verb(['import', odd])
+    expect(code).toBe(2)
+    expect(stderr).toContain('UTF-8')
+    writeFileSync(odd, 'tag,name,wrench-type,most\nW-9,\u001b[31mred,click,25 N·m\n')
+    const steering = await verb(['import', odd])
+    expect(steering.code).toBe(2)
+    expect(steering.stderr).toContain('\\u001b[31mred')
+    expect(steering.stderr).not.toContain('\u001b')
+  })
+
   it('a PIN from a pipe becomes the setting; a weak one is refused', async () => {
     const { stdout } = await verb(['kiosk-pin'], database, '274915\n')
     expect(readPinHash(stdout.trim().replace('KIOSK_PIN_HASH=', ''))).toBeDefined()
