@@ -15,6 +15,17 @@ import { lazyStore, type RegisterStore } from './store/lazy.ts'
 import { openStore } from './store/open.ts'
 import type { Store } from './store/store.ts'
 
+/** Looking whether something can be written is a write: not at every question of a watchdog. */
+const LOOK_MS = 10_000
+
+const atMostEvery = <T>(ms: number, look: () => Promise<T>): (() => Promise<T>) => {
+  let last: { readonly at: number; readonly found: Promise<T> } | undefined
+  return () => {
+    if (!last || Date.now() - last.at >= ms) last = { at: Date.now(), found: look() }
+    return last.found
+  }
+}
+
 export interface Opened {
   readonly desk: Desk
   readonly shop: Shop
@@ -45,13 +56,18 @@ export const open = (settings: Settings, record?: (asked: Asked) => void): Opene
     specs,
     ...(record ? { record } : {}),
   })
+  const canWrite = atMostEvery(LOOK_MS, () => store.check())
   const trouble = async (): Promise<string | undefined> => {
+    const code = (error: unknown): string => (error as { code?: string }).code ?? 'unknown'
     try {
       await store.cards({ order: 'tag', limit: 1 })
-      return undefined
     } catch (error) {
-      return `the register is away (${(error as { code?: string }).code ?? 'unknown'})`
+      return `the register is away (${code(error)})`
     }
+    return canWrite().then(
+      () => undefined,
+      (error: unknown) => `the register cannot be written to (${code(error)})`,
+    )
   }
   return { desk, shop, store, specs, trouble, close }
 }

@@ -28,11 +28,39 @@ export const outageCodes = [
 
 export type OutageCode = (typeof outageCodes)[number]
 
+/** After these it is sure that nothing was kept; after the others an answer was lost, and nobody knows. */
+const surelyNot: readonly OutageCode[] = [
+  'disk-full',
+  'locked',
+  'read-only',
+  'refused',
+  'too-new',
+  'not-ours',
+  'no-driver',
+  'closed',
+]
+
 export class Outage extends Error {
   readonly code: OutageCode
+  /** Whether it happened while something was being kept: what to do next differs. */
+  isWriting = false
   constructor(code: OutageCode, message: string, cause?: unknown) {
     super(message, cause === undefined ? undefined : { cause })
     this.name = 'Outage'
     this.code = code
+  }
+
+  get isSurelyUnkept(): boolean {
+    return surelyNot.includes(this.code)
+  }
+}
+
+/** Does what keeps something; an outage of it says so. */
+export const whileWriting = async <T>(work: () => Promise<T>): Promise<T> => {
+  try {
+    return await work()
+  } catch (error) {
+    if (error instanceof Outage) error.isWriting = true
+    throw error
   }
 }

@@ -2,6 +2,7 @@
 // is kept, or nothing. A row that is there already (the same id, key or content) is counted and left alone, so that the same sheet,
 // or a longer one, can be read in again.
 import { fault } from '../core/fault.ts'
+import { whileWriting } from '../core/outage.ts'
 import { readSheet, type SheetFault, type SheetRow } from '../keeping/sheet.ts'
 import { admissionFaults, mayRecord } from '../register/admit.ts'
 import { foldBook } from '../register/book.ts'
@@ -143,7 +144,7 @@ export const intakeOf = (parts: ShopParts): ((text: string, who: Writer, dryRun:
   const readIn = readingOf(parts)
   return async (text, who, dryRun) => {
     for (let tries = 1; ; tries++) {
-      const read = await readIn(text, who, dryRun)
+      const read = await whileWriting(() => readIn(text, who, dryRun))
       if (read.kind !== 'overtaken') return read
       if (tries === MOST_TRIES) return read.refused
     }

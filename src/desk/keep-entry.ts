@@ -1,6 +1,7 @@
 // Keeping one entry: read, judged against the record as it stands, appended where nobody changed meanwhile what it hangs on.
 // A duty: what is answered as kept is in the store.
 import { type Fault, fault } from '../core/fault.ts'
+import { whileWriting } from '../core/outage.ts'
 import { keepables } from '../keeping/index.ts'
 import { admissionFaults, mayRecord } from '../register/admit.ts'
 import { type Book, foldBook, gaugeOf, wrenchOf } from '../register/book.ts'
@@ -167,7 +168,7 @@ export const createKeeper = ({ store, now, id, today }: KeeperParts): Keeper => 
       const draft = readDraft(kind, raw, who)
       if (!('body' in draft)) return draft
       for (let tries = 0; tries < MOST_TRIES; tries++) {
-        const kept = await tryOnce(draft)
+        const kept = await whileWriting(() => tryOnce(draft))
         if (kept !== 'again') return kept
       }
       return refused([fault('others-write', '', '')])

@@ -1,10 +1,12 @@
 // The shop's register behind the desk: what is kept, what is refused, and what a wrench lends to a question.
 import { describe, expect, it } from 'vitest'
+import { Outage } from '../../src/core/outage.ts'
 import { askKnowing, createDesk } from '../../src/desk/desk.ts'
 import { lenderOf } from '../../src/desk/lend.ts'
-import type { Keeping, Shop, Writer } from '../../src/desk/shop.ts'
+import { createShop, type Keeping, type Shop, type Writer } from '../../src/desk/shop.ts'
 import type { Answer } from '../../src/questions/answer.ts'
 import type { QuestionName } from '../../src/questions/index.ts'
+import { memoryStore } from '../../src/store/memory.ts'
 import { testShop } from '../support/doors.ts'
 
 const keeper: Writer = { role: 'keeper', door: 'terminal' }
@@ -82,6 +84,20 @@ describe('keeping', () => {
     const other = await shop.keep('check', check(bad), { ...mechanic, key: 'k-1' })
     expect(other.kind === 'refused' && other.faults.map(({ tell }) => tell)).toEqual(['key-taken'])
     expect(await shop.since(0, 10)).toHaveLength(2)
+  })
+
+  it('that fails under it is known as a failure to keep, at every door', async () => {
+    const broken = createShop({
+      store: { ...memoryStore(), append: () => Promise.reject(new Outage('disk-full', 'no room')) },
+      now: () => new Date('2026-06-01T10:00:00Z'),
+      id: () => 'e-1',
+      timeZone: 'UTC',
+    })
+    const sheet = 'tag,name,wrench-type,most\nW-1,Small,click,25 N·m\n'
+    const unkept = { name: 'Outage', code: 'disk-full', isWriting: true, isSurelyUnkept: true }
+    await expect(broken.keep('wrench', card, keeper)).rejects.toMatchObject(unkept)
+    await expect(broken.takeIn(sheet, keeper, false)).rejects.toMatchObject(unkept)
+    expect(new Outage('unreachable', 'gone')).toMatchObject({ isWriting: false, isSurelyUnkept: false })
   })
 
   it('keeps all of many writers at once', async () => {

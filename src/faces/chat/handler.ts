@@ -83,7 +83,8 @@ export const handleInteraction = async (
     const worked = await workOut(carriedFor(ask, here.user, await parts.likings.own(here.user)), parts, here, language)
     return replyOf(worked, parts, here, language, ask.seen)
   } catch (error) {
-    const text = error instanceof Outage ? words.faces['register-away'] : words.faces.outage
+    const away = error instanceof Outage && error.isWriting ? words.writing.away : words.faces['register-away']
+    const text = error instanceof Outage ? away : words.faces.outage
     return privateLine(text.replace('{reference}', failed(error)))
   }
 }

@@ -15,6 +15,8 @@ export const problems = {
   'no-such-check': { status: 404, title: 'No check of this id stands at this wrench' },
   'check-refused': { status: 422, title: 'This check cannot be judged as it stands' },
   'register-away': { status: 503, title: 'The register cannot be reached; questions without a wrench are answered' },
+  'not-written': { status: 503, title: 'The register cannot be written to just now' },
+  'others-write': { status: 409, title: 'Others are writing of this just now' },
   'no-figure': { status: 404, title: 'There is no figure for this' },
   'not-answered': { status: 422, title: 'Something is missing, so there is nothing to draw' },
   'not-found': { status: 404, title: 'There is nothing at this address' },

@@ -21,15 +21,17 @@ import { registerRoutes } from './api/register.ts'
 import { registerFileRoutes } from './api/register-out.ts'
 import type { RegisterParts } from './api/register-parts.ts'
 import { registerWritingRoutes } from './api/register-writing.ts'
-import { sheetRoutes } from './api/sheets.ts'
+import { SHEETS, sheetRoutes } from './api/sheets.ts'
 import { wrenchListRoutes } from './api/wrench-lists.ts'
 import { readBody } from './body.ts'
 import { placeRoutes } from './kiosk/place-routes.tsx'
 import { problemPages } from './kiosk/problem-page.tsx'
 import { reportRoutes } from './kiosk/report-routes.tsx'
 import { kioskRoutes } from './kiosk/routes.tsx'
-import { readForms, writingRoutes } from './kiosk/writing.tsx'
+import { readForms } from './kiosk/sent-form.ts'
+import { writingRoutes } from './kiosk/writing.tsx'
 import { problem, sendProblem } from './problem.ts'
+import { decodeUtf8, NotUtf8 } from './utf8.ts'
 
 export interface HttpParts extends HealthParts {
   readonly desk: Desk
@@ -52,10 +54,19 @@ const BODY_LIMIT = 16 * 1024
 const NOT_FOUND = 'The questions are listed at /v1/questions.'
 const REQUEST_TIMEOUT_MS = 10_000
 
-const clientProblem = (error: FastifyError, reply: FastifyReply): FastifyReply => {
-  if (error.statusCode === 413) return sendProblem(reply, problem('too-large', `At most ${BODY_LIMIT} bytes are read.`))
-  if (error.statusCode === 415) return sendProblem(reply, problem('not-json', 'Send the inputs as application/json.'))
+const clientProblem = (error: FastifyError, request: FastifyRequest | undefined, reply: FastifyReply): FastifyReply => {
+  const route = request?.routeOptions
+  if (error.statusCode === 413)
+    return sendProblem(reply, problem('too-large', `At most ${route?.bodyLimit ?? BODY_LIMIT} bytes are read here.`))
+  if (error.statusCode === 415)
+    return sendProblem(
+      reply,
+      route?.url === SHEETS
+        ? problem('not-csv', 'Send the sheet as text/csv.')
+        : problem('not-json', 'Send the inputs as application/json.'),
+    )
   if (error.statusCode === 429) return sendProblem(reply, problem('too-many', 'Wait a second and ask again.'))
+  if (error instanceof NotUtf8) return sendProblem(reply, problem('not-readable', error.message))
   return sendProblem(
     reply,
     problem('not-readable', 'The request is not what HTTP and JSON allow; look at its address and its body.'),
@@ -84,13 +95,19 @@ const unreadable = (error: NodeJS.ErrnoException, socket: Socket): void => {
 }
 
 const handleErrors = (app: FastifyInstance, failed: HttpParts['failed']): void => {
-  app.setErrorHandler((error: FastifyError, _request, reply) => {
+  app.setErrorHandler((error: FastifyError, request, reply) => {
     const status = error.statusCode ?? (error instanceof SyntaxError ? 400 : 500)
-    if (status >= 400 && status < 500) return clientProblem(error, reply)
+    if (status >= 400 && status < 500) return clientProblem(error, request, reply)
     const reference = randomUUID()
     failed(reference, error)
     if (error instanceof Outage) {
       reply.header('retry-after', '5')
+      if (error.isWriting) {
+        const kept = error.isSurelyUnkept
+          ? 'Nothing was kept: send it again in a moment'
+          : 'Whether it was kept is not known: send it again in a moment, under the same Idempotency-Key it is kept once'
+        return sendProblem(reply, problem('not-written', `${kept}; reference ${reference}.`, `urn:uuid:${reference}`))
+      }
       const told = `Leave the wrench out and give its lever yourself, or try again in a moment; reference ${reference}.`
       return sendProblem(reply, problem('register-away', told, `urn:uuid:${reference}`))
     }
@@ -141,17 +158,17 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
     frameworkErrors: (error, _request, reply) => {
       const endless = (error as FastifyError).code === 'FST_ERR_MAX_PARAM_LENGTH'
       if (endless) sendProblem(reply as unknown as FastifyReply, problem('not-found', NOT_FOUND))
-      else clientProblem(error, reply as unknown as FastifyReply)
+      else clientProblem(error, undefined, reply as unknown as FastifyReply)
     },
   })
   app.setSerializerCompiler(serializerCompiler)
   app.removeContentTypeParser(['application/json', 'text/plain'])
   app.addContentTypeParser(
     'application/json',
-    { parseAs: 'string' },
-    (_request: FastifyRequest, text: string | Buffer, done: (error: Error | null, body?: unknown) => void) => {
+    { parseAs: 'buffer' },
+    (_request: FastifyRequest, bytes: string | Buffer, done: (error: Error | null, body?: unknown) => void) => {
       try {
-        done(null, readBody(text.toString()))
+        done(null, readBody(decodeUtf8(bytes)))
       } catch (error) {
         done(Object.assign(error as Error, { statusCode: 400 }))
       }

@@ -43,7 +43,7 @@ export const de = inShape({
   page: { ...asking.page, ...page },
   standings,
   faces: { ...asking.faces, ...faces },
-  problems,
+  problems: { ...writing.problems, ...problems },
   register,
   kiosk,
   keep,

@@ -16,6 +16,13 @@ export const writing = {
     },
     'text-one-line': { allowed: 'eine Zeile', hint: 'Auf eine Zeile schreiben.' },
   },
+  away: 'Das Register lässt sich gerade nicht beschreiben. Gleich nachsehen, ob es gespeichert wurde, und sonst noch einmal senden; Referenz {reference}.',
+  problems: {
+    'not-written': {
+      title: 'Das Register lässt sich gerade nicht beschreiben',
+      next: 'Zurückgehen und dasselbe Formular gleich noch einmal senden: es wird einmal gespeichert.',
+    },
+  },
   sentBefore:
     'Dieses Formular wurde schon mit anderem Inhalt gesendet, und der wurde gespeichert. Soll auch dieser gespeichert werden: noch einmal senden.',
   carried: 'Das Eingegebene ist noch da. Anmelden, noch einmal ansehen und senden.',

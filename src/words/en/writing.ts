@@ -16,6 +16,13 @@ export const writing = {
     },
     'text-one-line': { allowed: 'one line', hint: 'Put it on one line.' },
   },
+  away: 'The register cannot be written to just now. Look in a moment whether it was kept, and send it again if not; reference {reference}.',
+  problems: {
+    'not-written': {
+      title: 'The register cannot be written to just now',
+      next: 'Go back and send the same form again in a moment: it is kept once.',
+    },
+  },
   sentBefore:
     'This form was sent before with other content, and that was kept. If this is to be kept too, send it again.',
   carried: 'What you typed is still here. Sign in, look at it again, and send it.',

@@ -45,7 +45,7 @@ export const es = inShape({
   page: { ...asking.page, ...page },
   standings,
   faces: { ...asking.faces, ...faces },
-  problems,
+  problems: { ...writing.problems, ...problems },
   register,
   kiosk,
   keep,

@@ -16,6 +16,13 @@ export const writing = {
     },
     'text-one-line': { allowed: 'una línea', hint: 'Escribirlo en una sola línea.' },
   },
+  away: 'Ahora mismo no se puede escribir en el registro. Mirar enseguida si quedó guardado y, si no, enviarlo otra vez; referencia {reference}.',
+  problems: {
+    'not-written': {
+      title: 'Ahora mismo no se puede escribir en el registro',
+      next: 'Volver atrás y enviar el mismo formulario dentro de un momento: se guarda una sola vez.',
+    },
+  },
   sentBefore:
     'Este formulario ya se envió con otro contenido, y aquel quedó guardado. Si también hay que guardar este, enviarlo otra vez.',
   carried: 'Lo escrito sigue aquí. Entrar, volver a mirarlo y enviarlo.',

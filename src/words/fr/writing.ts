@@ -16,6 +16,13 @@ export const writing = {
     },
     'text-one-line': { allowed: 'une ligne', hint: 'L’écrire sur une seule ligne.' },
   },
+  away: 'Le registre ne peut être écrit en ce moment. Regarder dans un instant si c’est conservé et sinon l’envoyer encore une fois ; référence {reference}.',
+  problems: {
+    'not-written': {
+      title: 'Le registre ne peut être écrit en ce moment',
+      next: 'Revenir en arrière et envoyer le même formulaire dans un instant : il est conservé une fois.',
+    },
+  },
   sentBefore:
     'Ce formulaire a déjà été envoyé avec un autre contenu, et celui-là a été conservé. S’il faut conserver aussi celui-ci, l’envoyer encore une fois.',
   carried: 'Ce qui a été saisi est toujours là. S’identifier, le revoir et l’envoyer.',

@@ -301,6 +301,20 @@ describe('a form that was sent', () => {
       expect((await send('/sign-in', { pin: PIN, onward })).headers.location).toBe('/')
   })
 
+  it('with bytes that are no UTF-8 is not read with letters lost', async () => {
+    await start()
+    const sent = (payload: string | Buffer) =>
+      http.inject({
+        method: 'POST',
+        url: '/sign-in',
+        payload,
+        headers: { 'content-type': 'application/x-www-form-urlencoded' },
+      })
+    expect((await sent(`pin=${PIN}&carried-note=Schl%FCssel`)).statusCode).toBe(400)
+    expect((await sent(Buffer.from(`pin=${PIN}&carried-note=Schlüssel`, 'latin1'))).statusCode).toBe(400)
+    expect((await sent(`pin=${PIN}&carried-note=Schl%C3%BCssel%EF%BF%BD`)).statusCode).toBe(303)
+  })
+
   it('asks back a reading that looks like a slip, and keeps it when somebody says that it stands', async () => {
     await start()
     const cookie = await signIn()

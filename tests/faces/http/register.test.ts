@@ -1,6 +1,7 @@
 // The register over HTTP: who may write, what is kept once, what is shown; and the answers that know the wrench.
 import type { FastifyInstance } from 'fastify'
 import { afterEach, describe, expect, it } from 'vitest'
+import { fault } from '../../../src/core/fault.ts'
 import { Outage } from '../../../src/core/outage.ts'
 import { createDesk } from '../../../src/desk/desk.ts'
 import { lenderOf } from '../../../src/desk/lend.ts'
@@ -106,6 +107,82 @@ describe('sheets', () => {
     await start()
     expect((await post('/v1/import', { tag: 'W-1' }, KEEPER)).statusCode).toBe(415)
     expect((await send('x'.repeat(11 * 1024 * 1024), KEEPER)).statusCode).toBe(413)
+  })
+})
+
+describe('what is written', () => {
+  const away = (code: 'disk-full' | 'unreachable') => {
+    const shop = testShop()
+    const fail = async (): Promise<never> => {
+      throw Object.assign(new Outage(code, 'no room'), { isWriting: true })
+    }
+    return { ...shop, keep: fail, takeIn: fail }
+  }
+
+  it.each([
+    ['disk-full', 'Nothing was kept: send it again'],
+    ['unreachable', 'under the same Idempotency-Key it is kept once'],
+  ] as const)('where the register fails (%s) is told what to do about it, not what to ask', async (code, said) => {
+    await start(away(code))
+    for (const reply of [
+      await post('/v1/wrenches', card, KEEPER),
+      await http.inject({
+        method: 'POST',
+        url: '/v1/import',
+        payload: 'tag,name,wrench-type,most\n',
+        headers: { 'content-type': 'text/csv', authorization: `Bearer ${KEEPER}` },
+      }),
+    ]) {
+      expect([reply.statusCode, reply.headers['retry-after']]).toEqual([503, '5'])
+      expect(reply.json()).toMatchObject({ type: 'urn:armlength:problem:not-written' })
+      expect(reply.body).toContain(said)
+      expect(reply.body).not.toContain('lever')
+    }
+  })
+
+  it('where others are quicker each time is to be sent again', async () => {
+    const refused = { kind: 'refused', faults: [fault('others-write', '', '')], missing: [] } as const
+    await start({ ...testShop(), keep: async () => refused })
+    const reply = await post('/v1/wrenches', card, KEEPER)
+    expect([reply.statusCode, reply.headers['retry-after']]).toEqual([409, '1'])
+  })
+
+  it('that is not UTF-8 is refused: JSON, sheets', async () => {
+    await start()
+    const latin = (text: string, type: string, url: string) =>
+      http.inject({
+        method: 'POST',
+        url,
+        payload: Buffer.from(text, 'latin1'),
+        headers: { 'content-type': type, authorization: `Bearer ${KEEPER}` },
+      })
+    const json = JSON.stringify({ ...card, most: '200 Nm', name: 'Schlüssel' })
+    for (const reply of [
+      await latin(json, 'application/json', '/v1/wrenches'),
+      await latin('tag,name,wrench-type,most\nW-1,Schlüssel,click,25 Nm\n', 'text/csv', '/v1/import'),
+    ]) {
+      expect(reply.statusCode).toBe(400)
+      expect(reply.json()).toMatchObject({ detail: expect.stringContaining('UTF-8') })
+    }
+    const whole = await post('/v1/wrenches', { ...card, name: 'Schlüssel 🔧' }, KEEPER)
+    expect(whole.json()).toMatchObject({ body: { name: 'Schlüssel 🔧' } })
+  })
+
+  it('and is too large, or of another kind, is told the limit and the kind of its own address', async () => {
+    await start()
+    const sheets = (payload: string, type: string) =>
+      http.inject({
+        method: 'POST',
+        url: '/v1/import',
+        payload,
+        headers: { 'content-type': type, authorization: `Bearer ${KEEPER}` },
+      })
+    expect((await sheets('x'.repeat(11 * 1024 * 1024), 'text/csv')).json()).toMatchObject({
+      detail: `At most ${10 * 1024 * 1024} bytes are read here.`,
+    })
+    expect((await sheets('<x/>', 'application/xml')).json()).toMatchObject({ detail: 'Send the sheet as text/csv.' })
+    const large = await post('/v1/wrenches', { ...card, name: 'x'.repeat(20_000) }, KEEPER)
+    expect(large.json()).toMatchObject({ detail: `At most ${16 * 1024} bytes are read here.` })
   })
 })
 

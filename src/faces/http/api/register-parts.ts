@@ -64,6 +64,13 @@ export const sendOtherWrench = (reply: FastifyReply): FastifyReply =>
     problem('not-readable', 'What was sent names another wrench than its address: leave wrench out. Nothing was kept.'),
   )
 
+/** Nothing is wrong with what was sent: it is the moment. */
+export const sendOthersWrite = (reply: FastifyReply): FastifyReply =>
+  sendProblem(
+    reply.header('retry-after', '1'),
+    problem('others-write', 'Nothing was kept, as others were quicker each time: send the same again in a moment.'),
+  )
+
 /** Who writes with this request; where nobody may, the reply is made. */
 export const writerOf = (
   { keys }: RegisterParts,

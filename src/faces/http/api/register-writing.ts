@@ -15,6 +15,7 @@ import {
   type RegisterParts,
   sayerOf,
   sendDryRunUnread,
+  sendOthersWrite,
   sendOtherWrench,
   textsSchema,
   untouched,
@@ -36,6 +37,7 @@ export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: R
     if (kept.kind === 'forbidden') return sendProblem(reply, problem('forbidden', 'This key may not write this.'))
     if (kept.kind === 'kept') return fresh(reply.code(kept.again ? 200 : 201)).send(kept.entry)
     if (kept.kind === 'judged') return fresh(reply.code(200)).send({ kept: false, again: kept.again })
+    if (kept.faults.some(({ tell }) => tell === 'others-write')) return sendOthersWrite(reply)
     const say = sayerOf(desk, request)
     const words = say.words.register.inputs
     const missing = kept.missing.map((input) => ({ input, ...words[input as keyof typeof words] }))

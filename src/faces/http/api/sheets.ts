@@ -6,7 +6,20 @@ import type { Desk } from '../../../desk/desk.ts'
 import { MOST_SHEET_FAULTS } from '../../../desk/intake.ts'
 import { sheetHead, sheetRow } from '../../../keeping/sheet.ts'
 import { problem, sendProblem } from '../problem.ts'
-import { asItIs, dryRunIn, fresh, type RegisterParts, sayerOf, sendDryRunUnread, writerOf } from './register-parts.ts'
+import { decodeUtf8 } from '../utf8.ts'
+import {
+  asItIs,
+  dryRunIn,
+  fresh,
+  type RegisterParts,
+  sayerOf,
+  sendDryRunUnread,
+  sendOthersWrite,
+  writerOf,
+} from './register-parts.ts'
+
+/** Where sheets are read in. */
+export const SHEETS = '/v1/import'
 
 const CHUNK = 500
 const LARGEST_SHEET = 10 * 1024 * 1024
@@ -45,12 +58,17 @@ export const sheetRoutes = async (app: FastifyInstance, desk: Desk, parts: Regis
   await app.register(async (scope) => {
     scope.addContentTypeParser(
       'text/csv',
-      { parseAs: 'string', bodyLimit: LARGEST_SHEET },
-      (_request: FastifyRequest, text: string | Buffer, done: (error: Error | null, body?: unknown) => void) =>
-        done(null, text.toString()),
+      { parseAs: 'buffer', bodyLimit: LARGEST_SHEET },
+      (_request: FastifyRequest, bytes: string | Buffer, done: (error: Error | null, body?: unknown) => void) => {
+        try {
+          done(null, decodeUtf8(bytes))
+        } catch (error) {
+          done(error as Error)
+        }
+      },
     )
     scope.post(
-      '/v1/import',
+      SHEETS,
       {
         bodyLimit: LARGEST_SHEET,
         schema: {
@@ -79,6 +97,7 @@ export const sheetRoutes = async (app: FastifyInstance, desk: Desk, parts: Regis
             kept: read.kept,
           } as never)
         const say = sayerOf(desk, request)
+        if (read.faults[0]?.fault.tell === 'others-write') return sendOthersWrite(reply as FastifyReply)
         return sendProblem(reply as FastifyReply, {
           ...problem('not-kept', 'Nothing was read in. Mend what is listed and send the sheet again.'),
           count: read.faults.length,

@@ -16,6 +16,7 @@ import { createLockOut } from './lock-out.ts'
 import { languageOf, type Query, send } from './page.ts'
 import { fitsPin, type PinHash } from './pin.ts'
 import type { KioskParts } from './routes.tsx'
+import { type Form, formOf, LONGEST_FORM } from './sent-form.ts'
 import { createSessions, type Session, sessionCookie } from './sessions.ts'
 import { SignInPage, type Trouble } from './sign-in.tsx'
 
@@ -27,9 +28,6 @@ export interface WritingParts extends KioskParts {
   readonly id: () => string
 }
 
-type Form = Readonly<Record<string, string>>
-
-const LONGEST_FORM = 16 * 1024
 /** A sign-in may carry a form along, under longer names. */
 const LONGEST_SIGN_IN = LONGEST_FORM + 4096
 const MOST_TAGS = 200
@@ -226,24 +224,3 @@ const textsIn = (query: Query): Record<string, string> =>
   Object.fromEntries(
     Object.entries(query).filter((one): one is [string, string] => typeof one[1] === 'string' && one[0] !== 'lang'),
   )
-
-/** The fields of a form that was sent; none where it was no form. */
-const formOf = (request: FastifyRequest): Form => {
-  const { body } = request
-  if (typeof body !== 'object' || body === null || Array.isArray(body)) return {}
-  return Object.fromEntries(Object.entries(body).filter((one): one is [string, string] => typeof one[1] === 'string'))
-}
-
-/** Forms as browsers send them. A field that comes twice is none of our forms: it is not read at all. */
-export const readForms = (app: FastifyInstance): void => {
-  app.addContentTypeParser(
-    'application/x-www-form-urlencoded',
-    { parseAs: 'string', bodyLimit: LONGEST_FORM },
-    (_request: FastifyRequest, text: string | Buffer, done: (error: Error | null, body?: unknown) => void) => {
-      const fields = [...new URLSearchParams(text.toString())]
-      if (new Set(fields.map(([name]) => name)).size < fields.length)
-        return done(Object.assign(new Error('a field came twice'), { statusCode: 400 }))
-      done(null, Object.fromEntries(fields))
-    },
-  )
-}
