@@ -65,7 +65,8 @@ const LONGEST_SOUGHT = 80
 
 export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
   const dayOf = shopDay(timeZone)
-  const today = (): Today => ({ today: dayOf(now()) })
+  const dayOfInstant = (instant: string): string => dayOf(new Date(instant))
+  const today = (): Today => ({ today: dayOf(now()), dayOf: dayOfInstant })
 
   const gauges = async (): Promise<Entry<'gauge'>[]> =>
     entriesIn(await store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES })).filter(isOf('gauge'))

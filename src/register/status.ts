@@ -40,6 +40,8 @@ export interface Today {
   /** ISO date in the shop's time zone. */
   readonly today: string
   readonly warnDays?: number
+  /** The shop's day of an instant in UTC; without it the day in UTC. */
+  readonly dayOf?: (instant: string) => string
 }
 
 type KeptEvent = Kept<'event'>
@@ -113,14 +115,14 @@ const leading = (one: Reason, other: Reason): number => {
 
 /** The status of a wrench today, with every reason for it. */
 export const statusOf = (book: Book, folder: WrenchFolder, now: Today): WrenchStatus => {
-  const { today } = now
+  const { today, dayOf = (instant: string) => instant.slice(0, 10) } = now
   const card = folder.card.entry.body
   const events = folder.events.filter(({ entry }) => entry.body.date <= today)
   const check = folder.checks.find(({ entry }) => entry.body.date <= today)
   const base = [...whereabouts(events), ...sinceCheck(events, card, check)]
   if (!check) {
     const { id, at } = folder.card.entry
-    const never: Reason = { code: 'never-checked', date: at.slice(0, 10), entry: id }
+    const never: Reason = { code: 'never-checked', date: dayOf(at), entry: id }
     const [first, ...rest] = [...base, never].sort(leading) as [Reason, ...Reason[]]
     return { status: reasonStatus[first.code], reasons: [first, ...rest] }
   }

@@ -86,6 +86,16 @@ describe('keeping', () => {
     expect(await shop.since(0, 10)).toHaveLength(2)
   })
 
+  it('dates what was never checked by the day of the shop, wherever the clock is', async () => {
+    const now = () => new Date('2026-06-01T02:30:00Z')
+    const shop = createShop({ store: memoryStore(), now, id: () => 'e-1', timeZone: 'America/Chicago' })
+    kept(await shop.keep('wrench', card, keeper))
+    const reason = { code: 'never-checked', date: '2026-05-31' }
+    expect((await shop.board(1)).rows[0]?.status.reasons).toMatchObject([reason])
+    expect((await shop.wrench('W-07'))?.row.status.reasons).toMatchObject([reason])
+    expect((await shop.lists.list('never', 1)).rows[0]?.status.reasons).toMatchObject([reason])
+  })
+
   it('that fails under it is known as a failure to keep, at every door', async () => {
     const broken = createShop({
       store: { ...memoryStore(), append: () => Promise.reject(new Outage('disk-full', 'no room')) },

@@ -224,6 +224,14 @@ describe('the register in chat', () => {
     expect(await count()).toBe(1)
   })
 
+  it('shows a name as it is written, not as marks of the chat, in its title as well', async () => {
+    await send(wrench('add', { ...card, tag: 'W-11', name: '**bold** [here](http://kiln.example)' }))
+    for (const word of ['show', 'checks']) {
+      const { text } = await send(wrench(word, { wrench: 'W-11' }))
+      expect(JSON.parse(text)).toMatchObject({ embeds: [{ title: expect.stringContaining('\\*\\*bold\\*\\*') }] })
+    }
+  })
+
   it('does not offer to let a day stand that is still to come', async () => {
     const ahead = await submit('check:W-07', { ...form, when: '2199-01-01', points: '40 N·m: 102 kg' })
     expect(ahead.text).toContain('still to come')

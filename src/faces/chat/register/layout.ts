@@ -92,7 +92,7 @@ export const wrenchMessage = (found: Found, language: Language, picture: Picture
     lines.length === 0 ? [] : [{ name: title, value: fitting(lines, FIELD).text || '…' }]
   return message(
     {
-      title: `${tag}: ${name}`.slice(0, 250),
+      title: `${tag}: ${escapeChat(name)}`.slice(0, 250),
       description: statusText(found.row, language),
       fields: [
         ...field(
@@ -114,7 +114,10 @@ export const checksMessage = (found: Found, language: Language, picture: Picture
   const more = left > 0 ? `\n${render(words.chatRegister.more, () => String(left))}` : ''
   const { tag, name } = found.row.folder.card.entry.body
   return message(
-    { title: `${tag}: ${name}`.slice(0, 250), description: `${statusText(found.row, language)}\n\n${text}${more}` },
+    {
+      title: `${tag}: ${escapeChat(name)}`.slice(0, 250),
+      description: `${statusText(found.row, language)}\n\n${text}${more}`,
+    },
     { buttons: [enterButton(tag, language)], picture },
   )
 }
