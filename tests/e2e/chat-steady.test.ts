@@ -43,6 +43,17 @@ describe('the logins of a day', () => {
     expect(await service.stop()).toBe(0)
   })
 
+  it('where the last is used up, a session that ends is not begun anew; HTTP and kiosk are open', async () => {
+    await open({ identifiesADay: 2 })
+    discord.endSessions(true)
+    await discord.until('it is told', () => service.log().includes('a chat shard waits before it logs in again'))
+    await pause(6500)
+    expect(discord.identifies).toHaveLength(1)
+    expect((await readiness()).reasons).toEqual(['chat shard 0 is not connected'])
+    expect(await page()).toBe(200)
+    expect(await service.stop()).toBe(0)
+  })
+
   it('sessions that end again and again cost few of them, and chat comes back', async () => {
     await open()
     for (let n = 0; n < 12; n++) {

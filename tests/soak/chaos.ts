@@ -71,7 +71,7 @@ export const runChaos = async (discord: FakeDiscord, random: Random, isOver: () 
     Object.assign(spell, { name })
     await deed(discord, random)
     await pause(name.includes('wait') ? 2500 : 300)
-    await discord.ready(2, 60_000)
+    await discord.ready(2, 90_000)
     // What was told to wait waits for those that were not taken in the meantime, too.
     await pause(200)
     spell.to = performance.now()

@@ -44,6 +44,7 @@ const isFatalLogin = (error: unknown): boolean => {
 
 const pause = (ms: number, signal: AbortSignal): Promise<void> =>
   new Promise((resolve, reject) => {
+    signal.throwIfAborted()
     const timer = setTimeout(resolve, ms)
     timer.unref()
     signal.addEventListener('abort', () => {
@@ -52,7 +53,10 @@ const pause = (ms: number, signal: AbortSignal): Promise<void> =>
     })
   })
 
-const clientFor = ({ apiUrl, shards }: ChatSettings, pace: IdentifyPace): Client =>
+/** Before a shard identifies again: how long until it may, by what is left of the day's logins. */
+type Budget = () => Promise<number>
+
+const clientFor = ({ apiUrl, shards }: ChatSettings, pace: IdentifyPace, budget: Budget): Client =>
   new Client({
     intents: [],
     rest: { api: apiUrl, timeout: REST_TIMEOUT_MS },
@@ -63,7 +67,8 @@ const clientFor = ({ apiUrl, shards }: ChatSettings, pace: IdentifyPace): Client
         const inTurn = new SimpleIdentifyThrottler(limit.max_concurrency)
         return {
           waitForIdentify: async (shard, signal) => {
-            await pause(pace.waitFor(shard), signal)
+            const wait = pace.isAgain(shard) ? await budget() : 0
+            await pause(Math.max(wait, pace.waitFor(shard)), signal)
             await inTurn.waitForIdentify(shard, signal)
             pace.identified(shard)
           },
@@ -110,6 +115,14 @@ export const openGateway = ({ settings, now, shard: counted, shardsUp, log, bot,
     })
   }
 
+  // Where it cannot be asked for, the pace alone holds.
+  const budgetAgain = async (): Promise<number> => {
+    const told = (await bot.get(Routes.gatewayBot()).catch(() => ({}))) as GatewayInformation
+    const wait = waitBeforeLogin(told.session_start_limit, 1)
+    if (wait > 0) log.warn({ ...told.session_start_limit, waitMs: wait }, 'a chat shard waits before it logs in again')
+    return wait
+  }
+
   const later = (wait: number, next: number): void => {
     retry = setTimeout(() => void login(next), wait)
     retry.unref()
@@ -130,7 +143,7 @@ export const openGateway = ({ settings, now, shard: counted, shardsUp, log, bot,
         // Looked at again after some time: the allowance may be whole sooner, or shared by others.
         return later(Math.min(budget, LONGEST_RETRY_MS * 12), wait)
       }
-      client = clientFor(settings, pace)
+      client = clientFor(settings, pace, budgetAgain)
       listenTo(client)
       shards.expect(ids)
       await client.login(settings.token)
