@@ -5,6 +5,7 @@ import { figureOf } from '../../src/figures/index.ts'
 import { languages } from '../../src/words/index.ts'
 import { benchAsking } from './asking.ts'
 import { benchChat } from './chat.ts'
+import { benchLoad } from './chat-load.ts'
 import { benchFragment } from './fragment.ts'
 import { benchHttp } from './http.ts'
 import { benchDesk } from './in-process.ts'
@@ -40,6 +41,20 @@ if (what === 'kiosk') {
   process.exit(0)
 }
 
+const loads = async (): Promise<void> => {
+  line('chat by the clock, busy kiosk', 'p50 ms', 'p99 ms', 'lost')
+  const rows = await benchLoad()
+  for (const { name, p50, p99, lost } of rows) line(`  ${name}`, p50, p99, String(lost))
+  for (const [n, ours] of rows.entries()) {
+    const bare = rows[n + 1]
+    if (n % 2 === 0 && bare) line(`  ratio,${ours.name.slice(5)}`, ours.p50 / bare.p50, ours.p99 / bare.p99)
+  }
+}
+if (what === 'chat') {
+  await loads()
+  process.exit(0)
+}
+
 line('in process', 'a second', 'p50 µs', 'p99 µs')
 for (const { question, aSecond, p50, p99 } of await benchDesk()) line(`  ${question}`, aSecond, p50, p99)
 
@@ -71,6 +86,7 @@ for (const part of ['without a picture', 'with the same ready picture']) {
 }
 
 await fragments()
+await loads()
 
 const pictures = createPictures()
 const draw = async (n: number): Promise<number> => {

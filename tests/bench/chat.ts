@@ -1,10 +1,7 @@
 // Interaction to callback, on the fake Discord of the tests: the built program against a bare discord.js echo of the same payload.
-import { type ChildProcess, spawn } from 'node:child_process'
-import { mkdtempSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { startFakeDiscord } from '../support/fake-discord/fake-discord.ts'
 import { startService } from '../support/service.ts'
+import { startBare } from './bare.ts'
 
 const COUNT = 300
 const quantile = (times: readonly number[], q: number): number =>
@@ -54,16 +51,7 @@ export const benchChat = async (): Promise<ChatBench[]> => {
 
     const peer = await startFakeDiscord()
     peer.register(commands)
-    const folder = mkdtempSync(join(tmpdir(), 'bench-'))
-    const picture = first.files[0] ? join(folder, 'picture.png') : undefined
-    if (picture) writeFileSync(picture, first.files[0]?.bytes as Uint8Array)
-    const bare: ChildProcess = spawn(process.execPath, ['--import', 'tsx', join(import.meta.dirname, 'bare-bot.ts')], {
-      env: {
-        PATH: process.env.PATH,
-        BARE: JSON.stringify({ url: peer.url, token: peer.token, payload: first.data, picture }),
-      },
-      stdio: ['ignore', 'inherit', 'inherit'],
-    })
+    const bare = startBare(peer, first)
     await peer.ready()
     await peer.interaction({ ...ask, guild: null })
     const theirs = await time(peer, ask)

@@ -4,7 +4,7 @@ import nock from 'nock'
 import { afterEach, describe, expect, it, vi } from 'vitest'
 import { topics } from '../../../commands/index.ts'
 import { buildCommands } from '../../../src/faces/chat/commands.ts'
-import { createLimits } from '../../../src/faces/chat/limits.ts'
+import { createLimits, createWhole } from '../../../src/faces/chat/limits.ts'
 import { createOnce, madeAt } from '../../../src/faces/chat/once.ts'
 import { planRegistration, register } from '../../../src/faces/chat/registration.ts'
 import { createIdentifyPace } from '../../../src/faces/chat/wire/identify-pace.ts'
@@ -48,7 +48,7 @@ describe('limits', () => {
   const settle = () => new Promise((resolve) => setTimeout(resolve, 30))
 
   it('ten asks in ten seconds of one user are never refused; far past that it is busy at once', async () => {
-    const limits = createLimits()
+    const limits = createLimits(Date.now)
     const ran = await Promise.all(Array.from({ length: 40 }, () => limits.admit({ user: '1', server: undefined })))
     expect(ran.slice(0, 20)).toEqual(Array(20).fill(true))
     expect(ran.slice(20)).toEqual(Array(20).fill(false))
@@ -57,7 +57,7 @@ describe('limits', () => {
   })
 
   it('a lone ask is let through without waiting for the count', async () => {
-    const limits = createLimits()
+    const limits = createLimits(Date.now)
     expect(limits.admit({ user: '1', server: '2' })).toBe(true)
     await settle()
     expect(limits.admit({ user: '1', server: '2' })).toBe(true)
@@ -65,7 +65,7 @@ describe('limits', () => {
   })
 
   it('asks one after another are counted as well: the limit is passed by a few at most', async () => {
-    const limits = createLimits()
+    const limits = createLimits(Date.now)
     const ran: boolean[] = []
     for (let n = 0; n < 40; n++) {
       ran.push(await limits.admit({ user: '1', server: undefined }))
@@ -78,7 +78,7 @@ describe('limits', () => {
   })
 
   it('a hundred asks in ten seconds of one server are never refused; another server is not held back', async () => {
-    const limits = createLimits()
+    const limits = createLimits(Date.now)
     const ask = (n: number, server: string) => limits.admit({ user: `${server}-${n}`, server })
     const ran = await Promise.all(Array.from({ length: 260 }, (_, n) => ask(n, 'a')))
     expect(ran.slice(0, 200)).toEqual(Array(200).fill(true))
@@ -88,17 +88,29 @@ describe('limits', () => {
   })
 
   it('one who asks without end does not use up the share of the others in the server', async () => {
-    const limits = createLimits()
+    const limits = createLimits(Date.now)
     await Promise.all(Array.from({ length: 1000 }, () => limits.admit({ user: 'loud', server: 'a' })))
     const rest = await Promise.all(Array.from({ length: 100 }, (_, n) => limits.admit({ user: `u${n}`, server: 'a' })))
     expect(rest).toEqual(Array(100).fill(true))
     await limits.close()
   })
 
+  it('the whole process has a limit as well, and nobody waits for it to be counted', () => {
+    let now = 0
+    const isWithin = createWhole(100, () => now)
+    const ran = Array.from({ length: 250 }, () => isWithin())
+    expect(ran.filter(Boolean)).toHaveLength(100)
+    expect(ran.slice(0, 100)).toEqual(Array(100).fill(true))
+    now += 9999
+    expect(isWithin()).toBe(false)
+    now += 1
+    expect(isWithin()).toBe(true)
+  })
+
   it('the window opens again', async () => {
     vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval', 'Date'] })
     try {
-      const limits = createLimits()
+      const limits = createLimits(Date.now)
       await Promise.all(Array.from({ length: 25 }, () => limits.admit({ user: '1', server: undefined })))
       expect(await limits.admit({ user: '1', server: undefined })).toBe(false)
       await vi.advanceTimersByTimeAsync(16_000)

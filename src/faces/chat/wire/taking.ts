@@ -32,7 +32,7 @@ export interface Taking {
 
 export const createTaking = (parts: TakingParts): Taking => {
   const { desk, handling, offers, edits, now, log } = parts
-  const limits = createLimits()
+  const limits = createLimits(now)
   const admit = createOnce(now)
   const underWay = new Set<Promise<unknown>>()
   let closed = false

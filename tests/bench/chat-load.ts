@@ -1,0 +1,102 @@
+// Chat under a steady load, beside a busy kiosk: interactions are sent by the clock, whether or not those before were answered. The
+// built program against the bare echo of the same payload with the same ready picture, at the same rate.
+import { setTimeout as pause } from 'node:timers/promises'
+import type { Ask } from '../support/fake-discord/ask.ts'
+import type { CallbackRecord } from '../support/fake-discord/books.ts'
+import { type FakeDiscord, startFakeDiscord } from '../support/fake-discord/fake-discord.ts'
+import { startService } from '../support/service.ts'
+import { startBare } from './bare.ts'
+
+const SECONDS = 15
+const WARM = 200
+const PAGES_A_SECOND = 20
+
+export interface LoadBench {
+  readonly name: string
+  readonly p50: number
+  readonly p99: number
+  /** Those that had no answer at all. */
+  readonly lost: number
+}
+
+const quantile = (times: readonly number[], q: number): number =>
+  [...times].sort((one, other) => one - other)[Math.floor(times.length * q)] as number
+
+let asked = 0
+const from = (ask: Ask): Ask => {
+  asked++
+  const user = { id: String(360_000_000_000_000_000n + BigInt(asked)), username: `hand-${asked}` }
+  return { ...ask, user, guild: null }
+}
+
+const loads: ReadonlyArray<readonly [name: string, aSecond: number, ask: (n: number) => Ask]> = [
+  ['200 a second without a picture', 200, () => ({ command: 'convert', options: { quantity: '300 kg-cm', to: 'Nm' } })],
+  [
+    '200 a second with the same ready picture',
+    200,
+    () => ({ command: 'adapter', options: { torque: '100 lb-ft', lever: '14 in', adapter: '2 in@30' } }),
+  ],
+  [
+    '40 a second with fresh pictures',
+    40,
+    (n) => ({
+      command: 'adapter',
+      options: { torque: `${(60 + n / 1000).toFixed(3)} N·m`, lever: '380 mm', adapter: '45 mm@30' },
+    }),
+  ],
+]
+
+const sendByTheClock = async (fake: FakeDiscord, aSecond: number, ask: (n: number) => Ask): Promise<LoadBench> => {
+  for (let n = 0; n < WARM; n++) await fake.interaction(from(ask(-1 - n)))
+  const sent: Array<Promise<CallbackRecord | undefined>> = []
+  const began = performance.now()
+  while (sent.length < SECONDS * aSecond) {
+    const due = Math.floor(((performance.now() - began) / 1000) * aSecond)
+    while (sent.length < due) sent.push(fake.interaction(from(ask(sent.length))).catch(() => undefined))
+    await pause(1)
+  }
+  const records = await Promise.all(sent)
+  const times = records.flatMap((record) => (record && record.status < 300 ? [record.ms] : []))
+  return { name: '', p50: quantile(times, 0.5), p99: quantile(times, 0.99), lost: records.length - times.length }
+}
+
+/** Pages of the kiosk with numbers that nobody asked for before. */
+const keepKioskBusy = (url: string): (() => void) => {
+  let n = 0
+  const timer = setInterval(() => {
+    const torque = `${(60 + ++n / 1000).toFixed(3)} N·m`
+    void fetch(
+      `${url}/ask/adapter-setting/live?${new URLSearchParams({ torque, lever: '380 mm', adapter: '45 mm@30' })}`,
+    )
+      .then((reply) => reply.arrayBuffer())
+      .catch(() => undefined)
+  }, 1000 / PAGES_A_SECOND)
+  return () => clearInterval(timer)
+}
+
+export const benchLoad = async (): Promise<LoadBench[]> => {
+  const rows: LoadBench[] = []
+  for (const [name, aSecond, ask] of loads) {
+    const fake = await startFakeDiscord()
+    const service = await startService({ DISCORD_TOKEN: fake.token, DISCORD_API_URL: fake.url, LOG_LEVEL: 'error' })
+    await fake.ready()
+    await fake.until('the commands are registered', () => fake.commands.length > 0)
+    const first = await fake.interaction(from(ask(0)))
+    const rest = keepKioskBusy(service.url)
+    const ours = await sendByTheClock(fake, aSecond, ask)
+    rest()
+    const { commands } = fake
+    service.kill()
+    await fake.close()
+
+    const peer = await startFakeDiscord()
+    peer.register(commands)
+    const bare = startBare(peer, first)
+    await peer.ready()
+    const theirs = await sendByTheClock(peer, aSecond, ask)
+    bare.kill()
+    await peer.close()
+    rows.push({ ...ours, name: `ours, ${name}` }, { ...theirs, name: `bare, ${name}` })
+  }
+  return rows
+}
