@@ -5,6 +5,7 @@ import { topics } from '../commands/index.ts'
 import { chatSettingsOf, loadSettings, type Settings } from './config.ts'
 import { DEMO_SHOP, fillDemo } from './demo/fill.ts'
 import type { Chat } from './faces/chat/door.ts'
+import { errorForLog } from './log-errors.ts'
 import { open, registerParts } from './opening.ts'
 import { tellSystemd, withSecrets } from './systemd.ts'
 import { engineVersion } from './tables/version.ts'
@@ -22,7 +23,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
   const { createCounters } = await import('./counters.ts')
   const { buildHttp } = await import('./faces/http/server.ts')
   const { createPictures } = await import('./faces/pictures.ts')
-  const log = pino({ level: settings.LOG_LEVEL }, pino.destination(2))
+  const log = pino({ level: settings.LOG_LEVEL, serializers: { err: errorForLog } }, pino.destination(2))
   const counters = createCounters({ process: true })
   const { desk, shop, store, specs, trouble: registerTrouble, close } = open(settings, counters.asked)
   if (isDemo) await fillDemo(shop)

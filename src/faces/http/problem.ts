@@ -48,6 +48,13 @@ export interface Problem {
   readonly instance?: string
 }
 
+/** On every problem, those too that leave before a hook of the server has run. */
+export const guarded = {
+  'x-content-type-options': 'nosniff',
+  'cache-control': 'no-store',
+  'referrer-policy': 'same-origin',
+} as const
+
 export const PROBLEM_TYPE = 'application/problem+json; charset=utf-8'
 
 export const problem = (name: ProblemName, detail: string, instance?: string): Problem => ({
@@ -67,7 +74,7 @@ export const sendProblem = (
     .removeHeader('etag')
     .code(document.status)
     .header('content-type', PROBLEM_TYPE)
-    .header('cache-control', 'no-store')
+    .headers(guarded)
     .serializer((body: unknown) => JSON.stringify(body))
     .send(document)
 

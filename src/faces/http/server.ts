@@ -30,7 +30,7 @@ import { reportRoutes } from './kiosk/report-routes.tsx'
 import { kioskRoutes } from './kiosk/routes.tsx'
 import { readForms } from './kiosk/sent-form.ts'
 import { writingRoutes } from './kiosk/writing.tsx'
-import { problem, sendProblem } from './problem.ts'
+import { guarded, problem, sendProblem } from './problem.ts'
 import { decodeUtf8, NotUtf8 } from './utf8.ts'
 
 export interface HttpParts extends HealthParts {
@@ -89,6 +89,7 @@ const unreadable = (error: NodeJS.ErrnoException, socket: Socket): void => {
     `HTTP/1.1 ${line}`,
     'content-type: application/problem+json',
     `content-length: ${Buffer.byteLength(body)}`,
+    ...Object.entries(guarded).map(([name, value]) => `${name}: ${value}`),
     'connection: close',
   ]
   socket.end(`${head.join('\r\n')}\r\n\r\n${body}`)

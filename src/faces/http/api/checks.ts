@@ -38,7 +38,7 @@ const answered = (document: CheckDocument, reply: FastifyReply): FastifyReply =>
     const { faults, missing } = document
     return sendProblem(reply, { ...problem('check-refused', document.headline), faults, missing, check: document })
   }
-  return fresh(reply).serializer(JSON.stringify).send(document)
+  return fresh(reply).type('application/json; charset=utf-8').serializer(JSON.stringify).send(document)
 }
 
 /** A check as far as it goes: judged, and kept nowhere. */

@@ -78,7 +78,7 @@ export const figureRoutes = (app: FastifyInstance, desk: Desk, pictures: Picture
     if (!sheet) return reply
     return reply
       .header('content-type', 'image/svg+xml; charset=utf-8')
-      .header('content-security-policy', "default-src 'none'; style-src 'unsafe-inline'")
+      .header('content-security-policy', "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'")
       .send(sheet.svg)
   })
 

@@ -103,7 +103,7 @@ export const historyRoutes = (app: FastifyInstance, desk: Desk, shop: Shop, pict
     if (svg === undefined) return reply
     return reply
       .header('content-type', 'image/svg+xml; charset=utf-8')
-      .header('content-security-policy', "default-src 'none'; style-src 'unsafe-inline'")
+      .header('content-security-policy', "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'")
       .send(svg)
   })
 

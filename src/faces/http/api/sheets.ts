@@ -4,6 +4,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { z } from 'zod'
 import type { Desk } from '../../../desk/desk.ts'
 import { MOST_SHEET_FAULTS } from '../../../desk/intake.ts'
+import type { Writer } from '../../../desk/shop.ts'
 import { sheetHead, sheetRow } from '../../../keeping/sheet.ts'
 import { problem, sendProblem } from '../problem.ts'
 import { decodeUtf8 } from '../utf8.ts'
@@ -56,6 +57,7 @@ export const sheetRoutes = async (app: FastifyInstance, desk: Desk, parts: Regis
   )
 
   await app.register(async (scope) => {
+    const writers = new WeakMap<object, Writer>()
     scope.addContentTypeParser(
       'text/csv',
       { parseAs: 'buffer', bodyLimit: LARGEST_SHEET },
@@ -80,10 +82,15 @@ export const sheetRoutes = async (app: FastifyInstance, desk: Desk, parts: Regis
         },
         validatorCompiler: () => (data: unknown) => ({ value: data }),
         serializerCompiler: asItIs,
+        // Before the sheet is read: ten megabytes are taken from nobody who may not write.
+        onRequest: async (request, reply) => {
+          const who = writerOf(parts, request, reply as FastifyReply)
+          if (who) writers.set(request, who)
+          else return reply
+        },
       },
       async (request, reply) => {
-        const who = writerOf(parts, request, reply as FastifyReply)
-        if (!who) return reply
+        const who = writers.get(request) as Writer
         if (typeof request.body !== 'string')
           return sendProblem(reply as FastifyReply, problem('not-csv', 'Send the sheet as text/csv.'))
         const dryRun = dryRunIn(request.query)

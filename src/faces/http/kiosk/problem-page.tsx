@@ -4,6 +4,7 @@ import { renderToString } from 'preact-render-to-string'
 import type { Desk } from '../../../desk/desk.ts'
 import type { Words } from '../../../words/index.ts'
 import { PROBLEM_TYPE, type Problem, type ProblemName } from '../problem.ts'
+import { ownPath } from './own-path.ts'
 import { languageOf } from './page.ts'
 import { type PageParts, Shell } from './shell.tsx'
 
@@ -58,7 +59,7 @@ export const problemPages = (app: FastifyInstance, desk: Desk, shop: string): vo
     if (reply.getHeader('content-type') !== PROBLEM_TYPE || typeof payload !== 'string' || !wantsPage(request))
       return payload
     const document = JSON.parse(payload) as Problem
-    const parts = { language: languageOf(desk, request), shop, here: request.url, method: request.method }
+    const parts = { language: languageOf(desk, request), shop, here: ownPath(request.url), method: request.method }
     reply.removeHeader('content-length')
     reply.header('content-type', 'text/html; charset=utf-8').header('vary', 'accept, accept-language, cookie')
     return `<!doctype html>${renderToString(<ProblemPage {...parts} document={document} />)}`

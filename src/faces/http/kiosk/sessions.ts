@@ -24,7 +24,9 @@ export const createSessions = (now: () => number, id: () => string): Sessions =>
     const found = alive.get(key)
     if (!found) return undefined
     alive.delete(key)
-    if (now() - found.seen >= IDLE_MS) return undefined
+    // A clock that was set back says nothing of how long nobody was there.
+    const idle = now() - found.seen
+    if (idle >= IDLE_MS || idle < 0) return undefined
     alive.set(key, { session: found.session, seen: now() })
     return found.session
   }

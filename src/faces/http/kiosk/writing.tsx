@@ -13,6 +13,7 @@ import { GuidedPage } from './guided.tsx'
 import type { GuidedParts } from './guided-setup.tsx'
 import { KeepPage, type KeepParts } from './keep-form.tsx'
 import { createLockOut } from './lock-out.ts'
+import { ownPath } from './own-path.ts'
 import { languageOf, type Query, send } from './page.ts'
 import { fitsPin, type PinHash } from './pin.ts'
 import type { KioskParts } from './routes.tsx'
@@ -31,11 +32,6 @@ export interface WritingParts extends KioskParts {
 /** A sign-in may carry a form along, under longer names. */
 const LONGEST_SIGN_IN = LONGEST_FORM + 4096
 const MOST_TAGS = 200
-
-/** Only a path of our own is gone on to. */
-const ownPath = (text: string | undefined): string =>
-  // As an address stands in a header: visible signs of ASCII, the others with percent signs.
-  text && /^\/(?![/\\])[\x21-\x7e]{0,4000}$/.test(text) ? text : '/'
 
 /** Sent by one of our own pages: what browsers tell of it is not otherwise. */
 const isOwn = (request: FastifyRequest): boolean => {
@@ -170,6 +166,9 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
       return signInPage(request, reply.code(403), then, { kind: 'wrongPin' }, carried)
     }
     lockOut.succeeded(request.ip)
+    // Whoever signs in anew is a new session: one that this browser had, or was given, ends.
+    const before = sessions.of(request.headers.cookie)
+    if (before) sessions.close(before)
     const session = sessions.open()
     reply.header('set-cookie', sessionCookie(session, isSecure(request)))
     if (!carried) return reply.redirect(then, 303)
@@ -179,8 +178,10 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   })
 
   app.post('/sign-out', hidden, (request, reply) => {
+    // A page of somebody else signs nobody out.
+    if (!isOwn(request)) return signInPage(request, reply.code(403), '/', { kind: 'stale' })
     const session = sessions.of(request.headers.cookie)
-    if (session && isOwn(request)) sessions.close(session)
+    if (session) sessions.close(session)
     return reply.header('set-cookie', sessionCookie(undefined, isSecure(request))).redirect('/', 303)
   })
 
