@@ -1,5 +1,6 @@
 // Answer document to lines that any door can lay out: what stands under what, in which order. No markup of any door.
 import type { Answer, ShownGiven, ShownResult } from '../questions/answer.ts'
+import { foremostOf } from '../questions/foremost.ts'
 import type { Words } from '../words/index.ts'
 import { render } from '../words/render.ts'
 
@@ -102,6 +103,10 @@ const readingLines = (words: Words, { taken, ignored }: NonNullable<Answer['read
     : [visible(render(words.faces['left-aside'], () => ignored.map((span) => `“${span}”`).join(', ')))]),
 ]
 
+/** What is read before the headline: the wrench that was named is not one to pull with as it is. */
+export const foremostLines = (answer: Answer): readonly string[] =>
+  foremostOf(answer).map(({ text }) => `▲ ${visible(text)}`)
+
 /** The headline; where it quotes what was typed it is made visible too. */
 export const headlineOf = (answer: Answer): string => visible(answer.headline)
 
@@ -146,6 +151,7 @@ export const sectionsInShort = (answer: Answer, words: Words): readonly Section[
 
 /** The sections that hold something, in the order in which they are read: what to act on first. */
 export const sectionsOf = (answer: Answer, words: Words): readonly Section[] => {
+  const foremost = foremostOf(answer)
   const lines: Readonly<Record<SectionName, readonly string[]>> = {
     faults: answer.faults.map(({ input, got, allowed, hint }) =>
       visible(`${input}: ${words.faces.got} “${got}”, ${words.faces.allowed} ${allowed}. ${hint}`),
@@ -155,7 +161,7 @@ export const sectionsOf = (answer: Answer, words: Words): readonly Section[] => 
       resultLines(words, name, result, answer.question ?? ''),
     ),
     ladder: answer.ladder ? ladderLines(words, answer.ladder) : [],
-    cautions: answer.cautions.map(({ text }) => text),
+    cautions: answer.cautions.filter((one) => !foremost.includes(one)).map(({ text }) => text),
     reading: answer.reading ? readingLines(words, answer.reading) : [],
     alternatives: (answer.reading?.alternatives ?? []).map((one) => visible(one.label)),
     given: answer.given.map((given) => givenLine(words, given)),

@@ -1,9 +1,10 @@
 // A hinged head from the side, to scale: the head square to the fastener, the handle tilted up at its hinge.
 // Handle to the left, as from above: tightening, the hand pulls away from who looks.
 import { armStep } from '../questions/flex-head.ts'
+import { foremostCodes } from '../questions/foremost.ts'
 import { type Drawer, say, sentences } from './drawer.ts'
 import { dimension, fit, headingHeight, MARGIN, SMALL, sheet, WIDTH, widthOf, witness } from './frame.ts'
-import { givenOf, metres, resultOf } from './reading.ts'
+import { givenOf, hasCaution, metres, resultOf } from './reading.ts'
 import { beam, circle, element, line, lozenge, type Point, text } from './svg.ts'
 
 const HIGHEST = 300
@@ -153,7 +154,7 @@ export const flexHead: Drawer = (answer, words, theme) => {
       say(words.tilted, { setting: givenOf(answer, 'torque')?.text ?? '', tilt: tilt.text }),
       say(words.tiltedPull, { pull: pull.span ?? pull.text, straight: resultOf(answer, 'pull-straight').text }),
     ],
-    warnings: [],
+    warnings: foremostCodes.filter((code) => hasCaution(answer, code)).map((code) => words.warnings[code]),
   }
   const labels = {
     leverLabel: say(words.lever, { length: lever.text }),

@@ -1,5 +1,6 @@
 // Which question has which figure: an answer in, a sheet and the same in words out. The numbers are the document's own texts.
 import type { Answer } from '../questions/answer.ts'
+import { foremostCodes } from '../questions/foremost.ts'
 import type { Words } from '../words/index.ts'
 import { wrenchCheck } from './check-view.ts'
 import { type Drawer, type Figure, type FigureWords, say } from './drawer.ts'
@@ -16,7 +17,7 @@ import type { Theme } from './theme.ts'
 export type { Figure } from './drawer.ts'
 
 const warningsOf = (answer: Answer, words: FigureWords): string[] =>
-  (['beyond-range', 'points-back', 'no-pipe'] as const)
+  ([...foremostCodes, 'beyond-range', 'points-back', 'no-pipe'] as const)
     .filter((code) => hasCaution(answer, code))
     .filter((code, _, all) => !(code === 'points-back' && all.includes('beyond-range')))
     .map((code) => words.warnings[code])

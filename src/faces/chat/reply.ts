@@ -8,7 +8,7 @@ import {
 import type { Answer } from '../../questions/answer.ts'
 import type { QuestionName } from '../../questions/index.ts'
 import type { Words } from '../../words/index.ts'
-import { headlineOf, type Section, type SectionName, sectionsInShort, sectionsOf } from '../wording.ts'
+import { foremostLines, headlineOf, type Section, type SectionName, sectionsInShort, sectionsOf } from '../wording.ts'
 import type { Rows } from './answer/keys.ts'
 
 export interface ChatReply {
@@ -51,6 +51,7 @@ const field = ({ name: section, title, lines }: Section): { name: string; value:
 
 export const plainText = (answer: Answer, sections: readonly Section[]): string =>
   [
+    ...foremostLines(answer),
     headlineOf(answer),
     ...sections.flatMap(({ title, lines }) => ['', title, ...lines.map((line) => `  ${line}`)]),
   ].join('\n')
@@ -58,7 +59,9 @@ export const plainText = (answer: Answer, sections: readonly Section[]): string 
 const layOut = (answer: Answer, words: Words): { embed: APIEmbed; whole: string | undefined } => {
   const sections = sectionsInShort(answer, words)
   const title = answer.question === null ? words.page.askTitle : words.questions[answer.question as QuestionName]
-  const description = `**${escapeChat(headlineOf(answer))}**`.slice(0, DESCRIPTION)
+  const description = [...foremostLines(answer).map(escapeChat), `**${escapeChat(headlineOf(answer))}**`]
+    .join('\n')
+    .slice(0, DESCRIPTION)
   let left = EMBED - title.length - description.length
   let cut = false
   const fields: Array<{ name: string; value: string }> = []

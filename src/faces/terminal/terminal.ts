@@ -9,7 +9,7 @@ import type { Answer } from '../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questions } from '../../questions/index.ts'
 import type { Inputs } from '../../questions/question.ts'
 import { languageFor, type Words } from '../../words/index.ts'
-import { headlineOf, sectionsOf } from '../wording.ts'
+import { foremostLines, headlineOf, sectionsOf } from '../wording.ts'
 import { runCheck } from './check.ts'
 
 export interface TerminalIo {
@@ -61,7 +61,7 @@ const layOut = (answer: Answer, words: Words): string[] => {
     title,
     ...lines.map((line) => `  ${line}`),
   ])
-  return [headlineOf(answer), ...sections]
+  return [...foremostLines(answer), headlineOf(answer), ...sections]
 }
 
 interface Parsed {

@@ -124,6 +124,9 @@ export const figures = {
   altSplit:
     'Vom Drehmoment dehnt {stretch} die Schraube, {thread} ist Reibung im Gewinde, {seat} Reibung in der Auflage',
   warnings: {
+    'wrench-not-to-be-used': 'Diesen Schlüssel nicht verwenden: einen anderen nehmen',
+    'failed-on': 'Dieser Schlüssel hat die letzte Prüfung nicht bestanden',
+    'check-before-use': 'Diesen Schlüssel vor der Verwendung prüfen',
     'past-strength': 'Kann über die Festigkeit gehen: {torque} nicht verwenden',
     'no-setting': 'Kein Einstellwert gleicht das Abwinkeln aus',
     'beyond-range': 'Außerhalb des Bereichs des Schlüssels: so nicht verwenden',

@@ -123,6 +123,9 @@ export const figures = {
   altSplit:
     'Of the torque {stretch} stretches the bolt, {thread} is friction in the thread, {seat} friction in the seat',
   warnings: {
+    'wrench-not-to-be-used': 'This wrench is not to be used: take another',
+    'failed-on': 'This wrench failed its last check',
+    'check-before-use': 'Check this wrench before it is used',
     'past-strength': 'Can pass the strength of the bolt: do not use {torque}',
     'no-setting': 'No setting can make up for a bend',
     'beyond-range': 'Outside the range of this wrench: do not use it so',

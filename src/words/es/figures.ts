@@ -123,6 +123,9 @@ export const figures = {
   splitCaption: 'Partes con fricción típica, por tablas. Estimación.',
   altSplit: 'Del par, {stretch} alarga el tornillo, {thread} es fricción en la rosca, {seat} fricción en el asiento',
   warnings: {
+    'wrench-not-to-be-used': 'No usar esta llave: tomar otra',
+    'failed-on': 'La última comprobación de esta llave no fue conforme',
+    'check-before-use': 'Comprobar esta llave antes de usarla',
     'past-strength': 'Puede superar la resistencia del tornillo: no usar {torque}',
     'no-setting': 'Ningún ajuste compensa el ángulo',
     'beyond-range': 'Fuera del rango de esta llave: no usarla así',

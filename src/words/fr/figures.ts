@@ -123,6 +123,9 @@ export const figures = {
   altSplit:
     'Du couple, {stretch} allonge la vis, {thread} est frottement dans le filetage, {seat} frottement à l’appui',
   warnings: {
+    'wrench-not-to-be-used': 'Ne pas utiliser cette clé : en prendre une autre',
+    'failed-on': 'Le dernier contrôle de cette clé n’était pas conforme',
+    'check-before-use': 'Contrôler cette clé avant de l’utiliser',
     'past-strength': 'Peut dépasser la résistance de la vis : ne pas prendre {torque}',
     'no-setting': 'Aucun réglage ne compense l’angle',
     'beyond-range': 'Hors de la plage de cette clé : ne pas l’utiliser ainsi',

@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact'
 import { figureOf } from '../../../figures/index.ts'
 import type { Answer } from '../../../questions/answer.ts'
 import type { Words } from '../../../words/index.ts'
-import { givenLine, headlineOf, type Section, sectionsOf } from '../../wording.ts'
+import { foremostLines, givenLine, headlineOf, type Section, sectionsOf } from '../../wording.ts'
 
 const List = ({ lines }: { lines: readonly string[] }) => (
   <ul>
@@ -115,6 +115,11 @@ export const AnswerView = ({
           <List lines={typed} />
         </div>
       )}
+      {foremostLines(answer).map((line) => (
+        <p key={line} class="foremost status out-of-limit">
+          <strong>{line}</strong>
+        </p>
+      ))}
       {slipped.length > 0 ? (
         <>
           <div class="slips">
