@@ -14,7 +14,7 @@ import type { RegisterStore } from '../store/lazy.ts'
 import { type Card, type CardName, cardKinds, type Filed } from '../store/store.ts'
 import { cardsOf } from './card-rows.ts'
 import { readQuestion } from './read.ts'
-import type { ShopParts, Writer } from './shop.ts'
+import { namedIn, type ShopParts, type Writer } from './shop.ts'
 
 export type Intake =
   | { readonly kind: 'refused'; readonly faults: readonly SheetFault[] }
@@ -129,8 +129,7 @@ export const intakeOf =
       }
       const replaced = draft.supersedes === undefined ? undefined : await overlay.entry(draft.supersedes)
       const tags = [tagOf(draft), replaced && tagOf(replaced)].filter((tag) => tag !== undefined)
-      const gauge = isOf('check')(draft as Entry) && 'gauge' in draft.body ? [draft.body.gauge as string] : []
-      const book = foldBook(await overlay.of([...tags, ...gauge]))
+      const book = foldBook(await overlay.of([...tags, ...namedIn(draft)]))
       const wrong = admissionFaults(book, draft, today.today)
       if (wrong.length > 0) {
         faults.push(...wrong.map((one) => ({ line, fault: one })))

@@ -3,7 +3,7 @@
 import { type Fault, fault } from '../core/fault.ts'
 import { keepables } from '../keeping/index.ts'
 import { admissionFaults, mayRecord } from '../register/admit.ts'
-import { type Book, foldBook, gaugeOf, wrenchOf } from '../register/book.ts'
+import { type Book, foldBook, gaugeOf, runOf, wrenchOf } from '../register/book.ts'
 import { asTheyHang, type FleetRow } from '../register/fleet.ts'
 import { foldTag } from '../register/parts.ts'
 import { type By, type Draft, type Entry, entryFrom, isOf, type Kind, tagOf } from '../register/records.ts'
@@ -15,6 +15,7 @@ import { cardsOf, entriesIn } from './card-rows.ts'
 import { createFleetIndex, type FleetIndex, lastSeqOf } from './fleet-index.ts'
 import { type Intake, intakeOf } from './intake.ts'
 import { readQuestion } from './read.ts'
+import { createRuns, type Runs } from './runs.ts'
 
 export { type CardKind, cardKinds } from '../store/store.ts'
 
@@ -61,6 +62,8 @@ export interface Shop {
   /** What needs doing: lists and counts of every wrench by where it stands today. */
   readonly lists: FleetIndex
   readonly gauges: () => Promise<readonly Entry<'gauge'>[]>
+  /** The bench runs. */
+  readonly runs: Runs
   /** Every wrench that is not retired, as it stands: for choosing among them. */
   readonly fleet: () => Promise<Book>
   /** Reads a sheet in, all of it or nothing; dry: only judges it. */
@@ -90,6 +93,13 @@ const draftOf = (kind: Kind, values: Readonly<Record<string, unknown>>, raw: unk
   } as Draft
 }
 
+/** The tags that an entry names beside its own: the gauge of a check, the wrench of a run. */
+export const namedIn = (draft: Pick<Draft, 'kind' | 'body'>): string[] => {
+  const { gauge, wrench } = draft.body as { readonly gauge?: string; readonly wrench?: string }
+  const named = draft.kind === 'check' ? gauge : draft.kind === 'run' ? wrench : undefined
+  return named === undefined ? [] : [named]
+}
+
 const correctionIn = (raw: unknown): { readonly supersedes?: string } =>
   typeof raw === 'object' && raw !== null && 'supersedes' in raw ? { supersedes: String(raw.supersedes) } : {}
 
@@ -107,12 +117,11 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
   const gaugeTags = (entries: readonly Entry[]): string[] =>
     entries.flatMap((entry) => (isOf('check')(entry) && entry.body.gauge !== undefined ? [entry.body.gauge] : []))
 
-  /** The tags that a draft touches: its own, its gauge's, and those of what it supersedes. */
+  /** The tags that a draft touches: its own, those of what it supersedes; and those that it names besides. */
   const touched = async (draft: Draft): Promise<{ own: string[]; read: string[] }> => {
     const replaced = draft.supersedes === undefined ? undefined : await store.entry(draft.supersedes)
     const own = [tagOf(draft), replaced && tagOf(replaced.entry)].filter((tag) => tag !== undefined)
-    const gauge = draft.kind === 'check' && draft.body.gauge !== undefined ? [draft.body.gauge] : []
-    return { own, read: [...own, ...gauge] }
+    return { own, read: [...own, ...namedIn(draft)] }
   }
 
   const lastSeq = (filed: readonly Filed[]): number => filed.at(-1)?.seq ?? 0
@@ -140,6 +149,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
     const dropped = own.flatMap((tag) => [
       ...(wrenchOf(book, tag) && !wrenchOf(after, tag) ? [{ kind: 'wrench' as const, tag }] : []),
       ...(gaugeOf(book, tag) && !gaugeOf(after, tag) ? [{ kind: 'gauge' as const, tag }] : []),
+      ...(runOf(book, tag) && !runOf(after, tag) ? [{ kind: 'run' as const, tag }] : []),
     ])
     const appended = await store.append({ entries: [entry], expects, cards, dropped })
     if (appended.kind === 'kept') return { kind: 'kept', entry, again: false }
@@ -233,5 +243,6 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
     takeIn: intakeOf({ store, now, id, timeZone }),
     lists: createFleetIndex({ store, today, gauges, bookOf }),
     gauges,
+    runs: createRuns(store),
   }
 }

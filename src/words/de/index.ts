@@ -1,6 +1,7 @@
 // Every text that people read, in German. Shape and places are those of the English words; what is missing does not compile.
 import { inShape } from '../shape.ts'
 import { asking } from './asking.ts'
+import { bench } from './bench.ts'
 import { cautions, pointers } from './cautions.ts'
 import { chat } from './chat.ts'
 import { chatRegister } from './chat-register.ts'
@@ -35,18 +36,25 @@ export const de = inShape({
   inputs: { ...matters.inputs, ...asking.inputs, ...inputs },
   results: { ...matters.results, ...asking.results, ...results },
   kinds,
-  faults: { ...matters.faults, ...asking.faults, ...checking.faults, ...faults, ...faultsRegister },
+  faults: { ...matters.faults, ...asking.faults, ...checking.faults, ...faults, ...faultsRegister, ...bench.faults },
   figures,
   page: { ...asking.page, ...page },
   standings,
   faces: { ...asking.faces, ...faces },
   problems,
-  register,
+  register: { ...register, inputs: { ...register.inputs, ...bench.inputs } },
   kiosk,
-  keep,
+  keep: {
+    ...keep,
+    kinds: { ...keep.kinds, ...bench.kinds },
+    forms: { ...keep.forms, ...bench.forms },
+    corrections: { ...keep.corrections, ...bench.corrections },
+    labels: { ...keep.labels, ...bench.labels },
+  },
   checking,
   chat,
   chatRegister,
   digest,
   history,
+  bench,
 })

@@ -1,6 +1,7 @@
 // Every text that people read, in English. Other languages have this shape and these places; what is missing does not compile.
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 import { asking } from './asking.ts'
+import { bench } from './bench.ts'
 import { cautions, pointers } from './cautions.ts'
 import { chat } from './chat.ts'
 import { chatRegister } from './chat-register.ts'
@@ -35,18 +36,25 @@ export const en = {
   inputs: { ...matters.inputs, ...asking.inputs, ...inputs },
   results: { ...matters.results, ...asking.results, ...results },
   kinds,
-  faults: { ...matters.faults, ...asking.faults, ...checking.faults, ...faults, ...faultsRegister },
+  faults: { ...matters.faults, ...asking.faults, ...checking.faults, ...faults, ...faultsRegister, ...bench.faults },
   figures,
   page: { ...asking.page, ...page },
   standings,
   faces: { ...asking.faces, ...faces },
   problems,
-  register,
+  register: { ...register, inputs: { ...register.inputs, ...bench.inputs } },
   kiosk,
-  keep,
+  keep: {
+    ...keep,
+    kinds: { ...keep.kinds, ...bench.kinds },
+    forms: { ...keep.forms, ...bench.forms },
+    corrections: { ...keep.corrections, ...bench.corrections },
+    labels: { ...keep.labels, ...bench.labels },
+  },
   checking,
   chat,
   chatRegister,
   digest,
   history,
+  bench,
 } as const
