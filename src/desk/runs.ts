@@ -12,6 +12,8 @@ export interface RunPage {
 
 export interface FoundRun {
   readonly folder: RunFolder
+  /** All that was ever kept of it, in the order of the record. */
+  readonly entries: readonly Entry[]
   /** Readings that were taken back, with why. */
   readonly withdrawn: readonly Withdrawn[]
 }
@@ -46,7 +48,8 @@ export const createRuns = (store: Pick<RegisterStore, 'history' | 'cards'>): Run
       const earlier = chainOf(entry.supersedes)
       return earlier.some(isOfRun) ? [{ by: entry, earlier }] : []
     })
-    return { folder, withdrawn }
+    const own = new Set(withdrawn.map(({ by }) => by.id))
+    return { folder, withdrawn, entries: entries.filter((entry) => isOfRun(entry) || own.has(entry.id)) }
   },
   page: async (limit, after) => {
     const page = await store.cards({ order: 'tag', kind: 'run', limit, after })

@@ -108,9 +108,9 @@ export const bench = {
     same: '{b} und {a} haben denselben Mittelwert, {low} bis {high}',
     noEnds: '{b} weicht von {a} um {size} ab, Enden lassen sich nicht angeben',
     more: 'Etwa {n} weitere Messwerte von jeder würden es entscheiden, wenn Mittelwerte und Streuungen bleiben.',
-    set: '{name} ({what}): n = {n}, Mittelwert {mean}, Streuung {spread}.',
-    single: '{name} ({what}): ein Messwert, {mean}.',
-    unread: '{name} ({what}): noch nicht gemessen.',
+    set: '{name}: n = {n}, Mittelwert {mean}, Streuung {spread}.',
+    single: '{name}: ein Messwert, {mean}.',
+    unread: '{name}: noch nicht gemessen.',
     usual: 'Jeder Bereich gilt bei {confidence} (Welch, Fieller).',
     family:
       'Jede Bedingung wird an {a} gemessen. Nach den Schritten von Holm kommt ein falsches Wort über irgendeine höchstens in {alpha} der Fälle vor; jeder Bereich gilt bei {each}, so dass alle zusammen gelten.',
@@ -121,6 +121,8 @@ export const bench = {
     ends: ', {low} bis {high}',
     factor: '{condition}: K ist {k} aus {n} Messwerten; die nächste Schraube liegt zwischen {low} und {high} (95 %).',
     friction: '{condition}: Reibung von Gewinde und Auflage als eine Zahl, {mu} (Mittel der Messwerte).',
+    frictionUsual:
+      '{condition}: Reibung von Gewinde und Auflage als eine Zahl, {mu} (Mittel der Messwerte; die übliche Auflage dieser Größe ist angenommen).',
     following:
       '{condition}: der Schlüssel folgt dem Drehmoment mit {slope}, {low} bis {high}: {verdict}. Bei 0 steht seine Linie auf {offset}; am weitesten von ihr liegt {far}.',
     taken:
@@ -130,9 +132,9 @@ export const bench = {
     toSee: 'Einen Unterschied von {margin} zu erkennen braucht je {n}.',
     toTell: 'Gleich von gleich zu unterscheiden braucht je {n}.',
     tooMany: 'Keine vernünftige Zahl von Messwerten würde einen Unterschied von {margin} entscheiden.',
-    due: 'Nach {months} Monaten wieder zu messen: {date}.',
-    done: 'Nach {months} Monaten wieder gemessen.',
-    overdue: 'Seit {date} wieder zu messen, nach {months} Monaten.',
+    due: 'Monat {months}: wieder zu messen am {date}.',
+    done: 'Monat {months}: wieder gemessen.',
+    overdue: 'Monat {months}: seit {date} wieder zu messen.',
     limits: 'Hier gemessen vom {first} bis {last}, n = {n}: {size}, {wrench}. Es spricht für nichts anderes.',
     anySize: 'Größe nicht genannt',
     oneSize: 'eine Größe ({size})',
@@ -141,7 +143,8 @@ export const bench = {
     lead: 'MESSREIHE',
     axisTorque: 'Drehmoment',
     months: 'Monate',
-    caption: 'Ein Punkt ist ein Messwert, eine Linie der Mittelwert; schattiert: die Schwelle um {a}.',
+    caption:
+      'Punkt: Messwert. Linie: Mittel. Balken: dieses Mittel gegen {a}, mit Unsicherheit. Schattiert: {a} ±{margin}.',
     captionSeries:
       'Ein Punkt ist das Mittel eines Tages, die Linie die beste; schattiert: die Schwelle um ihren Anfang.',
     captionFactor:
@@ -189,6 +192,12 @@ export const bench = {
   terminal: {
     usage: 'npm run ask -- bench [start | add | show | list | finish] eingabe="wert" …',
     kept: '{id} ist gespeichert.',
+  },
+  problems: {
+    'no-such-run': {
+      title: 'Keine Messreihe mit dieser Kennung ist im Verzeichnis',
+      next: 'Die Messreihen stehen auf ihrer eigenen Seite.',
+    },
   },
   digest: 'Messreihen, die wieder zu messen sind',
 } as const

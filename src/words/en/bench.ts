@@ -102,9 +102,9 @@ export const bench = {
     same: '{b} and {a} have the same mean, {low} to {high}',
     noEnds: '{b} differs from {a} by {size}, and no ends can be given',
     more: 'About {n} more readings of each would decide it, if means and spreads stay.',
-    set: '{name} ({what}): n = {n}, mean {mean}, spread {spread}.',
-    single: '{name} ({what}): one reading, {mean}.',
-    unread: '{name} ({what}): not read yet.',
+    set: '{name}: n = {n}, mean {mean}, spread {spread}.',
+    single: '{name}: one reading, {mean}.',
+    unread: '{name}: not read yet.',
     usual: 'Each interval is at {confidence} (Welch, Fieller).',
     family:
       'Each condition is held against {a}. By Holm’s steps a false word about any of them comes at most {alpha} of the time; each interval is at {each}, so that all hold together.',
@@ -115,6 +115,8 @@ export const bench = {
     ends: ', {low} to {high}',
     factor: '{condition}: K is {k} from {n} readings; the next bolt will lie between {low} and {high} (95 %).',
     friction: '{condition}: friction of thread and seat as one number, {mu} (mean of the readings).',
+    frictionUsual:
+      '{condition}: friction of thread and seat as one number, {mu} (mean of the readings; the usual seat of this size is taken).',
     following:
       '{condition}: the wrench follows the torque by {slope}, {low} to {high}: {verdict}. At 0 its line stands at {offset}; farthest from the line lies {far}.',
     taken: 'How much readings scatter is not known before the first two of a condition: {spread} is taken.',
@@ -123,9 +125,9 @@ export const bench = {
     toSee: 'To see a difference of {margin} takes {n} of each.',
     toTell: 'To tell alike from alike takes {n} of each.',
     tooMany: 'No sensible number of readings would settle a difference of {margin}.',
-    due: 'To be measured again after {months} months: {date}.',
-    done: 'Measured again after {months} months.',
-    overdue: 'Due for measuring again since {date}, after {months} months.',
+    due: 'Month {months}: to be measured again on {date}.',
+    done: 'Month {months}: measured again.',
+    overdue: 'Month {months}: due for measuring again since {date}.',
     limits: 'Measured here from {first} to {last}, n = {n}: {size}, {wrench}. It speaks for nothing else.',
     anySize: 'size not told',
     oneSize: 'one size ({size})',
@@ -134,7 +136,7 @@ export const bench = {
     lead: 'BENCH RUN',
     axisTorque: 'torque',
     months: 'months',
-    caption: 'A dot is a reading, a line their mean; shaded: the margin around {a}.',
+    caption: 'Dot: a reading. Line: their mean. Bar: that mean against {a}, with its doubt. Shaded: {a} ±{margin}.',
     captionSeries: 'A dot is the mean of a day, the line the best fit, shaded: the margin around its start.',
     captionFactor: 'A dot is a reading; the line is the mean K of {a}, the dashes where the next bolt will lie.',
   },
@@ -180,6 +182,12 @@ export const bench = {
   terminal: {
     usage: 'npm run ask -- bench [start | add | show | list | finish] input="value" …',
     kept: 'Kept {id}.',
+  },
+  problems: {
+    'no-such-run': {
+      title: 'No bench run of this tag is in the register',
+      next: 'The bench runs stand on their own page.',
+    },
   },
   digest: 'Bench runs to be measured again',
 } as const

@@ -41,7 +41,7 @@ export const en = {
   page: { ...asking.page, ...page },
   standings,
   faces: { ...asking.faces, ...faces },
-  problems,
+  problems: { ...problems, ...bench.problems },
   register: { ...register, inputs: { ...register.inputs, ...bench.inputs } },
   kiosk,
   keep: {

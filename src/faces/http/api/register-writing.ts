@@ -1,56 +1,14 @@
 // What may be written over HTTP by those who have a key: cards, checks, events, counts, withdrawals.
-import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import type { FastifyInstance, FastifyReply } from 'fastify'
 import { z } from 'zod'
 import type { Desk } from '../../../desk/desk.ts'
-import type { Keeping } from '../../../desk/shop.ts'
-import { keepables } from '../../../keeping/index.ts'
-import { entrySchema, type Kind } from '../../../register/records.ts'
-import { problem, sendProblem } from '../problem.ts'
 import { growing, judgeOnly } from './checks.ts'
-import {
-  asItIs,
-  dryRunIn,
-  fresh,
-  type RegisterParts,
-  sayerOf,
-  sendDryRunUnread,
-  textsSchema,
-  untouched,
-  writerOf,
-} from './register-parts.ts'
+import { keeper, withTag } from './keeping.ts'
+import { dryRunIn, type RegisterParts, sendDryRunUnread } from './register-parts.ts'
 
 export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: RegisterParts): void => {
   const { shop } = parts
-  const tags = ['register']
-
-  const answerKept = (request: FastifyRequest, reply: FastifyReply, kept: Keeping): FastifyReply => {
-    if (kept.kind === 'forbidden') return sendProblem(reply, problem('forbidden', 'This key may not write this.'))
-    if (kept.kind === 'kept') return fresh(reply.code(kept.again ? 200 : 201)).send(kept.entry)
-    const say = sayerOf(desk, request)
-    const words = say.words.register.inputs
-    const missing = kept.missing.map((input) => ({ input, ...words[input as keyof typeof words] }))
-    return sendProblem(reply, {
-      ...problem('not-kept', 'Nothing was written. Mend what is listed and send it again.'),
-      faults: kept.faults.map(say.fault),
-      missing,
-    })
-  }
-
-  const write = async (
-    kind: Kind,
-    raw: unknown,
-    request: FastifyRequest,
-    reply: FastifyReply,
-  ): Promise<FastifyReply> => {
-    const who = writerOf(parts, request, reply)
-    return who ? answerKept(request, reply, await shop.keep(kind, raw, who)) : reply
-  }
-
-  const written = (kind: Kind, summary: string, without: readonly string[] = []) => ({
-    schema: { tags, summary, body: textsSchema(keepables[kind].inputs, without), response: { 201: entrySchema } },
-    validatorCompiler: untouched,
-    serializerCompiler: asItIs,
-  })
+  const { write, written } = keeper(desk, parts)
 
   app.post(
     '/v1/wrenches',
@@ -74,9 +32,7 @@ export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: R
       },
       (request, reply) => {
         const { tag } = request.params as { tag: string }
-        const body = request.body
-        const named = typeof body === 'object' && body !== null && !Array.isArray(body) && !('wrench' in body)
-        const whole = named ? { ...body, wrench: tag } : body
+        const whole = withTag(request.body, 'wrench', tag)
         const dryRun = dryRunIn(request.query)
         if (dryRun === undefined) return sendDryRunUnread(reply as FastifyReply)
         if (kind === 'check' && dryRun) return judgeOnly(desk, shop, whole, request, reply as FastifyReply)
