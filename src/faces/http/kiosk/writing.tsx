@@ -6,8 +6,10 @@ import { sayerFor } from '../../../desk/say.ts'
 import type { Keeping } from '../../../desk/shop.ts'
 import { keepables } from '../../../keeping/index.ts'
 import { textsOf } from '../../../keeping/texts.ts'
-import { type Kind, kindNames, tagOf } from '../../../register/records.ts'
+import { type Entry, type Kind, kindNames, tagOf } from '../../../register/records.ts'
 import { problem, sendProblem } from '../problem.ts'
+import { runAddress } from './bench-page.tsx'
+import { benchPages } from './bench-routes.tsx'
 import { GuidedPage } from './guided.tsx'
 import type { GuidedParts } from './guided-setup.tsx'
 import { KeepPage, type KeepParts } from './keep-form.tsx'
@@ -46,6 +48,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   const sessions = createSessions(() => now().getTime(), id)
   const lockOut = createLockOut(() => now().getTime())
   const hidden = { schema: { hide: true }, bodyLimit: LONGEST_FORM }
+  benchPages(app, parts, sessions, id)
   const isSecure = (request: FastifyRequest): boolean => request.protocol === 'https'
 
   const signInPage = (request: FastifyRequest, reply: FastifyReply, then: string, trouble?: Trouble): FastifyReply => {
@@ -75,15 +78,20 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     }
   }
 
+  /** The conditions of the run that is meant, to pick from. */
+  const conditionsFor = async (run: string | undefined): Promise<KeepParts['tags']> => {
+    const found = run === undefined || run === '' ? undefined : await register.runs.one(run)
+    return found ? { condition: found.folder.opening.entry.body.conditions.map(({ name }) => name) } : {}
+  }
+
   const formPage = async (
     request: FastifyRequest,
     reply: FastifyReply,
     told: Pick<KeepParts, 'kind' | 'values' | 'faults' | 'missing' | 'session' | 'formKey'>,
   ): Promise<FastifyReply> => {
-    const wrench = told.values['wrench'] ?? (told.kind === 'wrench' ? told.values['tag'] : undefined)
-    const leave = wrench === undefined || wrench === '' ? '/board' : `/wrench/${encodeURIComponent(wrench)}`
+    const leave = leaveFor(told.kind, told.values)
     const page = { language: languageOf(desk, request), shop, here: `/keep/${told.kind}` }
-    const tags = await tagsFor()
+    const tags = { ...(await tagsFor()), ...(await conditionsFor(told.values['run'])) }
     return send(reply, <KeepPage {...page} parts={{ ...told, tags, leave }} />, 'no-store')
   }
 
@@ -96,9 +104,9 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     kept: Keeping,
   ): FastifyReply | Promise<FastifyReply> => {
     if (kept.kind === 'kept') {
-      const tag = kind === 'gauge' ? undefined : tagOf(kept.entry)
-      const where = tag === undefined ? '/board' : `/wrench/${encodeURIComponent(tag)}`
-      return reply.header('cache-control', 'no-store').redirect(`${where}?kept=${kept.entry.id}`, 303)
+      const { condition } = kept.entry.body as { readonly condition?: string }
+      const query = new URLSearchParams({ kept: kept.entry.id, ...(condition === undefined ? {} : { condition }) })
+      return reply.header('cache-control', 'no-store').redirect(`${pageOf(kept.entry)}?${query}`, 303)
     }
     if (kept.kind === 'forbidden') return sendProblem(reply, problem('forbidden', 'A keeper writes this.'))
     const say = sayerFor(languageOf(desk, request))
@@ -185,6 +193,23 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     const kept = await register.keep(kind, raw, { role: 'keeper', door: 'kiosk', ...(isKey ? { key } : {}) })
     return answerKept(request, reply, kind, form, session, kept)
   })
+}
+
+/** The page on which an entry is seen. */
+const pageOf = (entry: Entry): string => {
+  const tag = entry.kind === 'gauge' ? undefined : tagOf(entry)
+  if (tag === undefined) return '/board'
+  return isOfRun(entry.kind) ? runAddress(tag) : `/wrench/${encodeURIComponent(tag)}`
+}
+
+const isOfRun = (kind: Kind): boolean => kind === 'run' || kind === 'run-reading' || kind === 'run-finish'
+
+/** Where a form leads that is left. */
+const leaveFor = (kind: Kind, values: Readonly<Record<string, string>>): string => {
+  const own = kind === 'wrench' || kind === 'run' ? values['tag'] : undefined
+  const tag = own ?? (isOfRun(kind) ? values['run'] : values['wrench'])
+  if (tag === undefined || tag === '') return isOfRun(kind) ? '/bench' : '/board'
+  return isOfRun(kind) ? runAddress(tag) : `/wrench/${encodeURIComponent(tag)}`
 }
 
 const isKind = (text: string): text is Kind => (kindNames as readonly string[]).includes(text)
