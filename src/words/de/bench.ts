@@ -184,6 +184,7 @@ export const bench = {
     finish: 'eine Messreihe abschließen',
     list: 'die Messreihen, die neueste zuerst',
   },
+  names: { start: 'beginnen', finish: 'abschließen' },
   chat: {
     kept: '{run}: gespeichert.',
     noSuchRun: 'Keine Messreihe hat diese Kennung: /bench list.',

@@ -52,9 +52,9 @@ export const de = inShape({
     labels: { ...keep.labels, ...bench.labels },
   },
   checking,
-  chat,
+  chat: { ...chat, names: { ...chat.names, ...bench.names } },
   chatRegister,
-  digest,
+  digest: { ...digest, parts: { ...digest.parts, again: bench.digest } },
   history,
   bench,
 })

@@ -174,6 +174,7 @@ export const bench = {
     finish: 'finish a bench run',
     list: 'the bench runs, the newest first',
   },
+  names: { start: 'start', finish: 'finish' },
   chat: {
     kept: '{run}: kept.',
     noSuchRun: 'No bench run has this tag: /bench list.',
