@@ -172,7 +172,7 @@ export const findingsOfRun = (run: StandingRun, planned?: number): RunFindings =
   const subjects = subjectsOf(run)
   const names = conditionsOf(run).map(({ name }) => name)
   const factors = names.flatMap((condition) => {
-    const judged = judgeNutFactor(run, condition)
+    const judged = judgeNutFactor(run, condition, resolutionFor(run, 'K', setsOf(run, 'K')))
     return judged.told ? [{ condition, value: judged.value }] : []
   })
   const following = names.flatMap((condition) => {

@@ -22,6 +22,24 @@ export const bench = {
     'wrench-reading': { ask: 'was der Schlüssel anzeigte', measure: 'In derselben Reihenfolge: 100; 100 N·m' },
     piece: { ask: 'welches Stück jedes Mal', measure: 'Wo dieselben Stücke wieder gemessen werden: 1; 2; 3' },
   },
+  cautions: {
+    'bench-factor':
+      'K wurde hier gemessen, {run} ({condition}): {k}, die nächste Schraube zwischen {low} und {high}, n = {n}, {days}, {size}. Das spricht nur für diese Schrauben, diese Auflage und diese Hand.',
+    'bench-other-size': 'Diese Reihe war an {size}, nicht an der gefragten Größe: ihr K kann ein anderes sein.',
+    'bench-matters':
+      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), das macht etwas aus; n = {n}, {days}.',
+    'bench-small':
+      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), zu wenig, um etwas auszumachen; n = {n}, {days}.',
+    'bench-open':
+      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), das entscheidet es nicht; n = {n}, {days}.',
+  },
+  asking: {
+    bench: {
+      label: 'Messreihe',
+      ask: 'eine abgeschlossene Messreihe dieser Werkstatt, die den K-Wert oder ein Urteil gibt',
+      measure: 'Ihre Kennung, hinter einem Leerzeichen die Bedingung: B-01 A.',
+    },
+  },
   labels: {
     run: 'Messreihe',
     asked: 'Was gefragt ist',
@@ -88,6 +106,36 @@ export const bench = {
     'lists-uneven': {
       allowed: 'so viele wie unter {other}: {count}',
       hint: 'Messwerte nebeneinander gehören zum selben Zug: jeder Liste einen Wert für jeden Zug geben.',
+    },
+    'not-a-run-reference': {
+      allowed: 'die Kennung einer Messreihe, hinter einem Leerzeichen die Bedingung: B-01 A',
+      hint: 'Die Reihe mit ihrer Kennung nennen, dahinter die Bedingung: B-01 A.',
+    },
+    'run-not-finished': {
+      allowed: 'eine abgeschlossene Messreihe',
+      hint: 'Diese Reihe läuft noch und sagt morgen vielleicht etwas anderes: erst abschließen, dann nennen.',
+    },
+    'which-condition': { allowed: '{options}', hint: 'Diese Reihe hat mehrere Bedingungen: sagen, welche, {options}.' },
+    'run-without-factor': {
+      allowed: 'eine Bedingung mit zwei oder mehr Messwerten von Drehmoment und Klemmkraft, und die Gewindegröße',
+      hint: 'Diese Reihe gibt dort keinen K-Wert: weglassen, oder Drehmoment und Klemmkraft zusammen messen.',
+    },
+    'run-without-verdict': {
+      allowed: 'eine Reihe, die unter zwei Bedingungen je zweimal oder öfter gemessen wurde',
+      hint: 'Diese Reihe sagt noch nichts über eine Bedingung gegen eine andere: weglassen.',
+    },
+    'run-too-doubtful': {
+      allowed: 'eine Reihe, deren nächste Schraube besser als zur Hälfte bekannt ist',
+      hint: 'Ihre Messwerte lassen K zwischen {low} und {high}: damit lässt sich nicht rechnen. Mehr messen oder weglassen.',
+    },
+    'one-run-wanted': { allowed: 'eine Reihe', hint: 'Eine Reihe und eine Bedingung nennen: B-01 A.' },
+    'two-runs-wanted': {
+      allowed: 'zwei: woher K kommt, dann wohin',
+      hint: 'Nennen, woher, und dann, wohin: B-01 A; B-01 B.',
+    },
+    'no-bench': {
+      allowed: 'ein Platz, an dem Messreihen gespeichert sind',
+      hint: 'Hier lassen sich keine Messreihen ansehen: weglassen, oder am Platz der Werkstatt fragen.',
     },
   },
   states: { planned: 'geplant', 'under-way': 'läuft', finished: 'abgeschlossen' },

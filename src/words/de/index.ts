@@ -27,13 +27,13 @@ import { sayReach } from './say-reach.ts'
 
 export const de = inShape({
   say: { ...sayReach, ...sayJoint, ...sayChecks, ...mattersCare, ...mattersPull, ...matters.say, ...asking.say },
-  cautions: { ...matters.cautions, ...asking.cautions, ...cautions },
+  cautions: { ...matters.cautions, ...asking.cautions, ...cautions, ...bench.cautions },
   pointers,
   codes,
   questions: { ...matters.questions, ...questions },
   topics: { ...matters.topics, ...asking.topics, ...topics },
   offers,
-  inputs: { ...matters.inputs, ...asking.inputs, ...inputs },
+  inputs: { ...matters.inputs, ...asking.inputs, ...inputs, ...bench.asking },
   results: { ...matters.results, ...asking.results, ...results },
   kinds,
   faults: { ...matters.faults, ...asking.faults, ...checking.faults, ...faults, ...faultsRegister, ...bench.faults },

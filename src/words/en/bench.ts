@@ -22,6 +22,23 @@ export const bench = {
     'wrench-reading': { ask: 'what the wrench said', measure: 'In the same order: 100; 100 N·m' },
     piece: { ask: 'which piece each was', measure: 'Where the same pieces are read again: 1; 2; 3' },
   },
+  cautions: {
+    'bench-factor':
+      'K was measured here, {run} ({condition}): {k}, the next bolt between {low} and {high}, n = {n}, {days}, {size}. It speaks for these bolts, this seat and this hand alone.',
+    'bench-other-size': 'That run was on {size}, not on the size that is asked: its K may be another.',
+    'bench-matters': 'Measured here, {run}: {b} against {a} {size} ({low} to {high}), which matters; n = {n}, {days}.',
+    'bench-small':
+      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), too little to matter; n = {n}, {days}.',
+    'bench-open':
+      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), which does not decide it; n = {n}, {days}.',
+  },
+  asking: {
+    bench: {
+      label: 'Bench run',
+      ask: 'a finished bench run of this shop that gives the nut factor or a verdict',
+      measure: 'Its tag, and the condition behind a space: B-01 A.',
+    },
+  },
   labels: {
     run: 'Run',
     asked: 'What is asked',
@@ -82,6 +99,36 @@ export const bench = {
     'lists-uneven': {
       allowed: 'as many as there are under {other}: {count}',
       hint: 'Readings beside each other are of the same turn of the wrench: give each list one for every turn.',
+    },
+    'not-a-run-reference': {
+      allowed: 'the tag of a bench run, and behind a space the condition: B-01 A',
+      hint: 'Name the run by its tag, and the condition behind a space: B-01 A.',
+    },
+    'run-not-finished': {
+      allowed: 'a run that is finished',
+      hint: 'This run still goes on, and may say something else tomorrow: finish it, then name it.',
+    },
+    'which-condition': { allowed: '{options}', hint: 'This run has several conditions: say which, {options}.' },
+    'run-without-factor': {
+      allowed: 'a condition with two readings or more of torque and clamp force, and the thread size',
+      hint: 'This run gives no nut factor there: leave the run out, or read torque and clamp force together.',
+    },
+    'run-without-verdict': {
+      allowed: 'a run that was read twice or more under two conditions',
+      hint: 'This run says nothing yet of one condition against another: leave it out.',
+    },
+    'run-too-doubtful': {
+      allowed: 'a run whose next bolt is known to better than half',
+      hint: 'Its readings leave K between {low} and {high}: that is no number to work with. Add readings, or leave the run out.',
+    },
+    'one-run-wanted': { allowed: 'one run', hint: 'Name one run and one condition: B-01 A.' },
+    'two-runs-wanted': {
+      allowed: 'two: what K is from, then what it is to',
+      hint: 'Name what you come from and then what you go to: B-01 A; B-01 B.',
+    },
+    'no-bench': {
+      allowed: 'a desk that keeps bench runs',
+      hint: 'No bench runs can be looked at here: leave the run out, or ask at the desk of the shop.',
     },
   },
   states: { planned: 'planned', 'under-way': 'under way', finished: 'finished' },
