@@ -13,6 +13,7 @@ import { lubricant } from './lubricant.ts'
 import { multiplier } from './multiplier.ts'
 import { privacy } from './privacy.ts'
 import { settings } from './settings.ts'
+import { spec } from './spec.ts'
 import { swivel } from './swivel.ts'
 import type { Topic } from './topic.ts'
 import { wrench } from './wrench.ts'
@@ -32,6 +33,7 @@ export const topics: readonly Topic[] = [
   convert,
   doesItMatter,
   ask,
+  spec,
   settings,
   privacy,
 ]

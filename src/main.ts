@@ -9,9 +9,10 @@ import { open, registerParts } from './opening.ts'
 import { tellSystemd, withSecrets } from './systemd.ts'
 import { engineVersion } from './tables/version.ts'
 import { verbs } from './verbs.ts'
+import { visible } from './visible-text.ts'
 
-const line = (text: string): void => void process.stdout.write(`${text}\n`)
-const complain = (text: string): void => void process.stderr.write(`${text}\n`)
+const line = (text: string): void => void process.stdout.write(`${visible(text)}\n`)
+const complain = (text: string): void => void process.stderr.write(`${visible(text)}\n`)
 
 // Whoever reads our lines may stop reading: `npm run ask -- … | head` is no failure.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => process.exit(error.code === 'EPIPE' ? 0 : 1))
@@ -23,7 +24,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
   const { createPictures } = await import('./faces/pictures.ts')
   const log = pino({ level: settings.LOG_LEVEL }, pino.destination(2))
   const counters = createCounters({ process: true })
-  const { desk, shop, store, trouble: registerTrouble, close } = open(settings, counters.asked)
+  const { desk, shop, store, specs, trouble: registerTrouble, close } = open(settings, counters.asked)
   if (isDemo) await fillDemo(shop)
   const pictures = createPictures()
   const forChat = chatSettingsOf(settings)
@@ -54,7 +55,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
       settings: forChat,
       desk,
       topics,
-      ...{ shop, store, timeZone: settings.SHOP_TIME_ZONE, retentionDays: settings.RETENTION_DAYS },
+      ...{ shop, store, specs, timeZone: settings.SHOP_TIME_ZONE, retentionDays: settings.RETENTION_DAYS },
       pictures,
       now: Date.now,
       reference: randomUUID,

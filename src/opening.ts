@@ -3,14 +3,17 @@ import { randomUUID } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import type { Settings } from './config.ts'
 import { type Asked, createDesk, type Desk } from './desk/desk.ts'
+import { foldAnew } from './desk/fold-anew.ts'
 import { lenderOf } from './desk/lend.ts'
 import { createShop, type Shop } from './desk/shop.ts'
+import { shopDay } from './desk/shop-day.ts'
 import { createSpecs, type Specs } from './desk/specs.ts'
 import type { RegisterParts } from './faces/http/api/register-parts.ts'
 import { readPinHash } from './faces/http/kiosk/pin.ts'
 import { readWriters, type WriterKey } from './faces/http/writers.ts'
 import { lazyStore, type RegisterStore } from './store/lazy.ts'
 import { openStore } from './store/open.ts'
+import type { Store } from './store/store.ts'
 
 export interface Opened {
   readonly desk: Desk
@@ -22,8 +25,16 @@ export interface Opened {
   readonly close: () => Promise<void>
 }
 
+/** The register's store, brought up to what this program keeps in it. */
+export const openRegister = async ({ DATABASE_URL, SHOP_TIME_ZONE }: Settings): Promise<Store> => {
+  const store = await openStore(DATABASE_URL)
+  const now = new Date()
+  await foldAnew(store, { today: shopDay(SHOP_TIME_ZONE)(now) }, now.toISOString())
+  return store
+}
+
 export const open = (settings: Settings, record?: (asked: Asked) => void): Opened => {
-  const { store, close } = lazyStore(() => openStore(settings.DATABASE_URL))
+  const { store, close } = lazyStore(() => openRegister(settings))
   const shop = createShop({ store, now: () => new Date(), id: randomUUID, timeZone: settings.SHOP_TIME_ZONE })
   const borrow = lenderOf(shop)
   const specs = createSpecs(store, () => new Date())

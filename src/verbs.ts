@@ -6,7 +6,7 @@ import { chatSettingsOf, type Settings } from './config.ts'
 import { MOST_SHEET_FAULTS } from './desk/intake.ts'
 import { sayerFor } from './desk/say.ts'
 import { askPin } from './faces/terminal/ask-pin.ts'
-import { open } from './opening.ts'
+import { open, openRegister } from './opening.ts'
 import { migrations } from './store/migrations/index.ts'
 import { openStore, pathOf, storeKindOf } from './store/open.ts'
 import { typedLines } from './typed-lines.ts'
@@ -20,12 +20,14 @@ export interface Lines {
 /** The exit code: 0 where nothing else is said. */
 type Verb = (settings: Settings, argv: readonly string[], lines: Lines) => Promise<number>
 
-const register: Verb = async (settings, _argv, { out }) => {
+const register: Verb = async (settings, argv, { out }) => {
   const forChat = chatSettingsOf(settings)
   if (!forChat) throw new Error('DISCORD_TOKEN is not set: there is no bot to register commands for')
   const { registerCommands } = await import('./faces/chat/gateway.ts')
-  const { add, change, remove } = await registerCommands(forChat, topics, open(settings).desk)
-  out(`added: ${add.join(' ') || '-'}; changed: ${change.join(' ') || '-'}; removed: ${remove.join(' ') || '-'}`)
+  const isTried = argv.includes('--dry-run')
+  const { add, change, remove } = await registerCommands(forChat, topics, open(settings).desk, isTried)
+  const told = `added: ${add.join(' ') || '-'}; changed: ${change.join(' ') || '-'}; removed: ${remove.join(' ') || '-'}`
+  out(isTried ? `tried only, nothing was written. Would be ${told}` : told)
   return 0
 }
 
@@ -103,7 +105,7 @@ const restore: Verb = async (settings, argv, { out, err }) => {
 }
 
 const migrate: Verb = async (settings, _argv, { out }) => {
-  const store = await openStore(settings.DATABASE_URL)
+  const store = await openRegister(settings)
   await store.check().finally(() => store.close())
   out(`the register has schema ${migrations.at(-1)?.number ?? 0}`)
   return 0

@@ -8,6 +8,7 @@ import { faultTells } from '../src/core/fault.ts'
 import { escapeChat } from '../src/faces/chat/reply.ts'
 import { type DoorName, type Doors, openDoors, testDesk } from './support/doors.ts'
 import { badRaw, badTorques, rewrite } from './support/readme.ts'
+import { pictures } from './support/write-pictures.ts'
 
 const root = join(import.meta.dirname, '..')
 const readme = readFileSync(join(root, 'README.md'), 'utf8')
@@ -76,6 +77,23 @@ describe('what README says of bad input holds at every door', () => {
         shown.document?.faults.some((one) => one.code === fault?.code && one.hint === hint) ??
         (shown.text.includes(hint) || shown.text.includes(escapeChat(hint)))
       expect(told, `${name} does not say “${hint}”`).toBe(true)
+    }
+  })
+})
+
+describe('the pictures of README', () => {
+  it('are there, say in words what they show, and are what the script takes', () => {
+    const shown = [...readme.matchAll(/!\[([^\]]+)\]\(([^)]+)\)/g)]
+    expect(shown.map(([, , path]) => path).sort()).toEqual(
+      pictures.map(({ name }) => `deploy/pictures/${name}.png`).sort(),
+    )
+    for (const [, alt = '', path = ''] of shown) {
+      expect(alt.length).toBeGreaterThan(20)
+      expect(
+        readFileSync(join(import.meta.dirname, '..', path))
+          .subarray(1, 4)
+          .toString(),
+      ).toBe('PNG')
     }
   })
 })

@@ -1,11 +1,11 @@
 // What the store keeps at hand of a wrench, a gauge or a bench run: folded from its book when something is added, and read back as entries.
 
-import { type Book, gaugeOf, runOf, wrenchOf } from '../register/book.ts'
-import { lastingEvents } from '../register/event-rules.ts'
+import { type Book, foldBook, gaugeOf, runOf, wrenchOf } from '../register/book.ts'
+import { lastingOf } from '../register/event-rules.ts'
 import type { Entry } from '../register/records.ts'
 import type { RunFolder } from '../register/run-folders.ts'
 import { statusOf, type Today } from '../register/status.ts'
-import type { Card, CardPage } from '../store/store.ts'
+import type { Card, CardPage, FoldCards } from '../store/store.ts'
 
 /** What a card row holds of a wrench: the entries that its status on any day follows from, oldest first. */
 const summaryOf = (book: Book, tag: string): readonly Entry[] => {
@@ -13,10 +13,13 @@ const summaryOf = (book: Book, tag: string): readonly Entry[] => {
   if (!folder) return []
   const [check] = folder.checks
   const since = check?.order ?? -1
+  // The last of each, not only those that take a wrench away: without what ended it, it would be away for good.
+  const { retired, moved } = lastingOf(folder.events)
   const kept = [
     folder.card,
     ...(check ? [check] : []),
-    ...folder.events.filter(({ order, entry }) => order > since || lastingEvents.includes(entry.body.what)),
+    ...[retired, moved].filter((event) => event !== undefined),
+    ...folder.events.filter(({ order }) => order > since),
     ...folder.events.filter(({ entry }) => check && entry.body.date >= check.entry.body.date),
     ...folder.uses,
   ]
@@ -65,6 +68,15 @@ export const cardsOf = (book: Book, tag: string, now: Today): Card[] => {
   if (run) cards.push(runCard(run))
   return cards
 }
+
+/** Raised where the rows of one history come out otherwise than before: those that are stored are then folded anew. */
+export const FOLD_VERSION = 2
+
+/** Folds a tag's rows from its own history alone: none of them hangs on the gauges of its checks. */
+export const foldRows =
+  (now: Today): FoldCards =>
+  (tag, history) =>
+    cardsOf(foldBook(history.map(({ entry }) => entry)), tag, now)
 
 export const entriesIn = (page: Pick<CardPage, 'cards'>): Entry[] =>
   page.cards.flatMap(({ summary }) => summary as Entry[])

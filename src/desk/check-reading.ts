@@ -6,10 +6,11 @@ import { echoQuantity } from '../core/quantity-text.ts'
 import { growingInputs } from '../keeping/check-inputs.ts'
 import { keepables } from '../keeping/index.ts'
 import { admissionFaults } from '../register/admit.ts'
-import { type CheckWay, forceWays } from '../register/bodies.ts'
+import type { CheckWay } from '../register/bodies.ts'
 import type { Book } from '../register/book.ts'
 import type { ReadPoint } from '../register/check-growing.ts'
 import { type CheckHead, type CheckPlan, planCheck } from '../register/check-plan.ts'
+import { usualWay, wayFaults } from '../register/gauge-ways.ts'
 import { foldTag } from '../register/parts.ts'
 import type { Check, Entry, GaugeCard, WrenchCard } from '../register/records.ts'
 import { type RawInputs, readQuestion } from './read.ts'
@@ -33,21 +34,6 @@ export type CheckReading =
   | { readonly kind: 'refused'; readonly faults: readonly Fault[]; readonly missing: readonly string[] }
   | { readonly kind: 'incomplete'; readonly missing: readonly string[] }
   | { readonly kind: 'read'; readonly asked: CheckAsked }
-
-/** How a gauge is used where nobody says. */
-const usualWay: Readonly<Record<GaugeCard['gauge-type'], CheckWay>> = {
-  'torque-tester': 'tester',
-  weights: 'hang',
-  'luggage-scale': 'pull',
-  'force-gauge': 'pull',
-}
-
-const wayFaults = (way: CheckWay | undefined, gauge: GaugeCard | undefined): Fault[] => {
-  if (!gauge || way === undefined || way === 'laboratory') return []
-  const type = gauge['gauge-type']
-  if ((type === 'torque-tester') !== forceWays.includes(way)) return []
-  return [fault('gauge-not-of-way', 'gauge', gauge.tag, { type, way, options: [usualWay[type]] })]
-}
 
 const withGauge = (book: Book, gauge: Entry<'gauge'> | undefined): Book => {
   if (!gauge) return book

@@ -107,6 +107,15 @@ export const checkInputs = growingInputs.inputs
 export const toKeep = (inputs: CheckDocument['inputs']): CheckDocument['inputs'] =>
   Object.fromEntries(Object.entries(inputs).filter(([name]) => Object.hasOwn(keepables.check.inputs, name)))
 
+/**
+ * The readings of a document that look like a slip, and stand where somebody says so. What is wrong with the check itself (its day,
+ * its gauge) is told under the same codes, and nobody can say that it stands: then the document has no points.
+ */
+export const slipsIn = ({ faults, points }: Pick<CheckDocument, 'faults' | 'points'>): CheckDocument['faults'] =>
+  points.length === 0
+    ? []
+    : faults.filter(({ input, code }) => code === 'out-of-range' && (input === 'points' || input === 'reading'))
+
 export const checkingOf = (shop: Shop): Checking => {
   const answer = async (raw: unknown, language: Language, planOnly: boolean): Promise<CheckDocument> => {
     const reading = await readCheck(shop, raw)

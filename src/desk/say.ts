@@ -19,7 +19,7 @@ import type {
   Step,
 } from '../questions/outcome.ts'
 import type { Param, Phrase } from '../questions/phrase.ts'
-import type { Language, Words } from '../words/index.ts'
+import { choiceIn, type Language, type Words } from '../words/index.ts'
 import { render } from '../words/render.ts'
 
 const others = new Map<Unit, readonly Unit[]>([
@@ -163,7 +163,7 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
     if (values) return givenList(one, values)
     const place = { ...(index === undefined ? {} : { index }), ...(angle === undefined ? {} : { angle }) }
     if (typeof value === 'string') {
-      return { input, text: value, value, also: [], ...place, from }
+      return { input, text: choiceIn(words, value), value, also: [], ...place, from }
     }
     const ends = low === undefined || high === undefined ? {} : { low, high }
     const whole = low === undefined || high === undefined ? echoQuantity(value, style) : span(value.unit, low, high)
@@ -196,7 +196,9 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
     const texts = words.faults[tell]
     const place = (name: string): string | undefined => {
       if (name === 'kind') return words.kinds[(facts.kind ?? 'number') as keyof Words['kinds']]
-      return facts[name] === undefined ? undefined : fact(facts[name])
+      const told = facts[name] === undefined ? undefined : fact(facts[name])
+      // Kinds and ways are read; what stands in a text to be typed is not turned into words.
+      return told !== undefined && (name === 'type' || name === 'way') ? choiceIn(words, told) : told
     }
     return { code, input, got, allowed: render(texts.allowed, place), hint: render(texts.hint, place) }
   }

@@ -1,23 +1,21 @@
-// The shop's register behind the desk: reading it, and keeping what is new. A duty: what is answered as kept is in the store.
+// The shop's register behind the desk, read as it stands; what is new is kept by keep-entry.ts, sheets are read in by intake.ts.
 // Takes the store's port, the clock and the ids; knows no door.
-import { type Fault, fault } from '../core/fault.ts'
-import { keepables } from '../keeping/index.ts'
-import { admissionFaults, mayRecord } from '../register/admit.ts'
-import { type Book, foldBook, gaugeOf, runOf, wrenchOf } from '../register/book.ts'
+import { type Book, foldBook, wrenchOf } from '../register/book.ts'
 import { asTheyHang, type FleetRow } from '../register/fleet.ts'
-import { foldTag } from '../register/parts.ts'
-import { type By, type Draft, type Entry, entryFrom, isOf, type Kind, tagOf } from '../register/records.ts'
-import { isSameDraft } from '../register/same-draft.ts'
+import { type Entry, isOf } from '../register/records.ts'
 import { statusOf, type Today } from '../register/status.ts'
 import type { RegisterStore } from '../store/lazy.ts'
-import type { Card, CardKind, Filed } from '../store/store.ts'
-import { cardsOf, entriesIn } from './card-rows.ts'
+import type { Card, CardKind } from '../store/store.ts'
+import { entriesIn } from './card-rows.ts'
 import { createFleetIndex, type FleetIndex, lastSeqOf } from './fleet-index.ts'
+import { gaugeTags, historyOf } from './histories.ts'
 import { type Intake, intakeOf } from './intake.ts'
-import { readQuestion } from './read.ts'
+import { createKeeper, type Keeper, type Writer } from './keep-entry.ts'
 import { createRuns, type Runs } from './runs.ts'
+import { shopDay } from './shop-day.ts'
 
 export { type CardKind, cardKinds } from '../store/store.ts'
+export type { Judging, Keeping, Writer } from './keep-entry.ts'
 
 export interface ShopParts {
   readonly store: RegisterStore
@@ -27,16 +25,6 @@ export interface ShopParts {
   /** IANA name; days are the shop's own. */
   readonly timeZone: string
 }
-
-/** Who writes, and the sender's own name for it: the same key a second time is the same entry. */
-export interface Writer extends By {
-  readonly key?: string | undefined
-}
-
-export type Keeping =
-  | { readonly kind: 'kept'; readonly entry: Entry; readonly again: boolean }
-  | { readonly kind: 'refused'; readonly faults: readonly Fault[]; readonly missing: readonly string[] }
-  | { readonly kind: 'forbidden' }
 
 export interface DueWrench {
   readonly tag: string
@@ -50,8 +38,7 @@ export interface BoardPage {
   readonly next?: string | undefined
 }
 
-export interface Shop {
-  readonly keep: (kind: Kind, raw: unknown, who: Writer) => Promise<Keeping>
+export interface Shop extends Keeper {
   /** All that is known of a wrench, with the gauges that checked it; undefined where there is none of this tag. */
   readonly wrench: (tag: string) => Promise<{ readonly book: Book; readonly row: FleetRow } | undefined>
   readonly board: (limit: number, after?: string) => Promise<BoardPage>
@@ -66,9 +53,9 @@ export interface Shop {
   readonly runs: Runs
   /** Every wrench that is not retired, as it stands: for choosing among them. */
   readonly fleet: () => Promise<Book>
-  /** Reads a sheet in, all of it or nothing; dry: only judges it. */
   /** Wrenches or gauges by any part of tag or name, the likeliest first. */
   readonly find: (kind: CardKind, text: string) => Promise<ReadonlyArray<Pick<Card, 'tag' | 'name'>>>
+  /** Reads a sheet in, all of it or nothing; dry: only judges it. */
   readonly takeIn: (sheet: string, who: Writer, dryRun: boolean) => Promise<Intake>
   readonly since: RegisterStore['since']
   readonly today: () => Today
@@ -76,100 +63,19 @@ export interface Shop {
 
 const MOST_GAUGES = 500
 const PAGE = 500
-const MOST_TRIES = 5
 const MOST_FOUND = 25
 const LONGEST_SOUGHT = 80
 
-const draftOf = (kind: Kind, values: Readonly<Record<string, unknown>>, raw: unknown, who: Writer): Draft => {
-  const { supersedes, why } = values as { supersedes?: string; why?: string }
-  const body = keepables[kind].body(values, raw as Record<string, unknown>)
-  return {
-    kind,
-    body,
-    by: { role: who.role, door: who.door },
-    ...(supersedes === undefined ? {} : { supersedes }),
-    ...(why === undefined ? {} : { why }),
-    ...(who.key === undefined ? {} : { key: who.key }),
-  } as Draft
-}
-
-/** The tags that an entry names beside its own: the gauge of a check, the wrench of a run. */
-export const namedIn = (draft: Pick<Draft, 'kind' | 'body'>): string[] => {
-  const { gauge, wrench } = draft.body as { readonly gauge?: string; readonly wrench?: string }
-  const named = draft.kind === 'check' ? gauge : draft.kind === 'run' ? wrench : undefined
-  return named === undefined ? [] : [named]
-}
-
-const correctionIn = (raw: unknown): { readonly supersedes?: string } =>
-  typeof raw === 'object' && raw !== null && 'supersedes' in raw ? { supersedes: String(raw.supersedes) } : {}
-
 export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
-  const days = new Intl.DateTimeFormat('sv-SE', { timeZone })
-  const today = (): Today => ({ today: days.format(now()) })
-
-  const historyOf = async (tags: readonly string[]): Promise<Filed[]> => {
-    const unique = [...new Map(tags.map((tag) => [foldTag(tag), tag])).values()]
-    const all = (await Promise.all(unique.map((tag) => store.history(tag)))).flat()
-    const once = new Map(all.map((filed) => [filed.seq, filed]))
-    return [...once.values()].sort((one, other) => one.seq - other.seq)
-  }
-
-  const gaugeTags = (entries: readonly Entry[]): string[] =>
-    entries.flatMap((entry) => (isOf('check')(entry) && entry.body.gauge !== undefined ? [entry.body.gauge] : []))
-
-  /** The tags that a draft touches: its own, those of what it supersedes; and those that it names besides. */
-  const touched = async (draft: Draft): Promise<{ own: string[]; read: string[] }> => {
-    const replaced = draft.supersedes === undefined ? undefined : await store.entry(draft.supersedes)
-    const own = [tagOf(draft), replaced && tagOf(replaced.entry)].filter((tag) => tag !== undefined)
-    return { own, read: [...own, ...namedIn(draft)] }
-  }
-
-  const lastSeq = (filed: readonly Filed[]): number => filed.at(-1)?.seq ?? 0
-
-  const tryOnce = async (draft: Draft): Promise<Keeping | 'again'> => {
-    const { own, read } = await touched(draft)
-    const expects = await Promise.all(
-      [...new Map(own.map((tag) => [foldTag(tag), tag])).values()].map(async (tag) => ({
-        tag,
-        seq: lastSeq(await store.history(tag)),
-      })),
-    )
-    const found = await historyOf(read)
-    const filed = await historyOf([...read, ...gaugeTags(found.map(({ entry }) => entry))])
-    const book = foldBook(filed.map(({ entry }) => entry))
-    if (draft.key !== undefined) {
-      const [known] = await store.known(draft.key)
-      if (known) return sameOr(known.entry, draft)
-    }
-    const faults = admissionFaults(book, draft, today().today)
-    if (faults.length > 0) return { kind: 'refused', faults, missing: [] }
-    const entry = entryFrom(draft, id(), now().toISOString())
-    const after = foldBook([...filed.map((one) => one.entry), entry])
-    const cards = own.flatMap((tag) => cardsOf(after, tag, today()))
-    const dropped = own.flatMap((tag) => [
-      ...(wrenchOf(book, tag) && !wrenchOf(after, tag) ? [{ kind: 'wrench' as const, tag }] : []),
-      ...(gaugeOf(book, tag) && !gaugeOf(after, tag) ? [{ kind: 'gauge' as const, tag }] : []),
-      ...(runOf(book, tag) && !runOf(after, tag) ? [{ kind: 'run' as const, tag }] : []),
-    ])
-    const appended = await store.append({ entries: [entry], expects, cards, dropped })
-    if (appended.kind === 'kept') return { kind: 'kept', entry, again: false }
-    if (appended.kind === 'known') return sameOr((appended.filed[0] as Filed).entry, draft)
-    if (appended.kind === 'moved') return 'again'
-    return { kind: 'refused', faults: [fault('key-taken', 'key', appended.value)], missing: [] }
-  }
-
-  // A sender who heard nothing sends again: the same content is the same entry, another one is a slip.
-  const sameOr = (entry: Entry, draft: Draft): Keeping =>
-    isSameDraft(entry, draft)
-      ? { kind: 'kept', entry, again: true }
-      : { kind: 'refused', faults: [fault('key-taken', 'key', draft.key ?? '')], missing: [] }
+  const dayOf = shopDay(timeZone)
+  const today = (): Today => ({ today: dayOf(now()) })
 
   const gauges = async (): Promise<Entry<'gauge'>[]> =>
     entriesIn(await store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES })).filter(isOf('gauge'))
 
   const bookOf = async (tag: string): Promise<Book> => {
     const own = await store.history(tag)
-    const filed = await historyOf([tag, ...gaugeTags(own.map(({ entry }) => entry))])
+    const filed = await historyOf(store, [tag, ...gaugeTags(own.map(({ entry }) => entry))])
     return foldBook(filed.map(({ entry }) => entry))
   }
 
@@ -180,20 +86,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
     today,
     since: store.since,
     entry: async (entryId) => (await store.entry(entryId))?.entry,
-    keep: async (kind, raw, who) => {
-      // Before anything is read: whoever may not write learns nothing of what is there.
-      if (!mayRecord({ by: who, kind, ...correctionIn(raw) })) return { kind: 'forbidden' }
-      const reading = readQuestion(keepables[kind], raw)
-      if (reading.faults.length > 0 || reading.missing.length > 0) {
-        return { kind: 'refused', faults: reading.faults, missing: reading.missing }
-      }
-      const draft = draftOf(kind, reading.values, raw, who)
-      for (let tries = 0; tries < MOST_TRIES; tries++) {
-        const kept = await tryOnce(draft)
-        if (kept !== 'again') return kept
-      }
-      return { kind: 'refused', faults: [fault('others-write', '', '')], missing: [] }
-    },
+    ...createKeeper({ store, now, id, today }),
     wrench: async (tag) => {
       const book = await bookOf(tag)
       const folder = wrenchOf(book, tag)
@@ -203,7 +96,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
       const page = await store.cards({ order: 'place', kind: 'wrench', limit, after, withRetired: true })
       const entries = entriesIn(page)
       // Only the gauges that checked these: to find all of them would be a walk past every wrench.
-      const named = (await historyOf(gaugeTags(entries))).map(({ entry }) => entry)
+      const named = (await historyOf(store, gaugeTags(entries))).map(({ entry }) => entry)
       const book = foldBook([...named.filter(({ kind }) => kind === 'gauge' || kind === 'withdrawal'), ...entries])
       const rows = [...book.wrenches.values()]
         .sort(asTheyHang)

@@ -42,7 +42,7 @@ const meet = (one: ReadonlySet<string>, other: ReadonlySet<string>): number =>
   [...one].filter((word) => other.has(word)).length
 
 // A number with a unit of torque behind it, however it is spelled.
-const figure = /\d\s*([\p{L}][\p{L}·.\-*/ ]{0,18})/gu
+const figure = /\d[\d.,]*\s*([\p{L}][\p{L}·.\-*/ ]{0,18})/gu
 const holdsTorque = (text: string): string | undefined => {
   for (const [whole, unit = ''] of text.matchAll(figure)) {
     const words = unit.trim().split(/\s+/)

@@ -105,6 +105,45 @@ const readingLines = (words: Words, { taken, ignored }: NonNullable<Answer['read
 /** The headline; where it quotes what was typed it is made visible too. */
 export const headlineOf = (answer: Answer): string => visible(answer.headline)
 
+// Two cells a row need no names: where it is read, and what it is there.
+const pairsText = (words: Words, name: string, result: ShownResult, question: string): string | undefined => {
+  if (!Array.isArray(result)) return undefined
+  const rows = (result as ReadonlyArray<Record<string, CellShown>>).map((row) => Object.values(row))
+  if (rows.length === 0 || rows.some((cells) => cells.length !== 2)) return undefined
+  const told = rows.map((cells) => cells.map((cell) => cellText(cell, false)).join(' '))
+  return `${resultLabel(words, name, question)}: ${told.join('; ')}`
+}
+
+/** What was asked in one line, what was assumed in another. */
+const givenInShort = (answer: Answer, words: Words): string[] => {
+  const asked = answer.given.filter(({ from }) => from !== 'assumed').map((given) => givenLine(words, given))
+  const assumed = answer.given
+    .filter(({ from }) => from === 'assumed')
+    .map(({ input, index, text }) => `${label(words, input)}${index === undefined ? '' : ` ${index + 1}`} ${text}`)
+  return [
+    ...(asked.length > 0 ? [asked.join(' · ')] : []),
+    ...(assumed.length > 0 ? [`${words.faces.assumed}: ${assumed.join(' · ')}`] : []),
+  ]
+}
+
+/**
+ * The same sections where people talk and a page is too much: rows of pairs, what was given and where it is from in a line each,
+ * the working as formulas alone. Nothing is left out but the words of the working.
+ */
+export const sectionsInShort = (answer: Answer, words: Words): readonly Section[] =>
+  sectionsOf(answer, words).map((section) => {
+    if (section.name === 'given') return { ...section, lines: givenInShort(answer, words) }
+    if (section.name === 'sources') return { ...section, lines: [section.lines.join('; ')] }
+    if (section.name === 'working')
+      return { ...section, lines: answer.steps.map((step) => `${step.formula}: ${step.numbers} → ${stepValue(step)}`) }
+    if (section.name !== 'results') return section
+    const lines = Object.entries(answer.results).flatMap(([name, result]) => {
+      const pairs = pairsText(words, name, result, answer.question ?? '')
+      return pairs === undefined ? resultLines(words, name, result, answer.question ?? '') : [pairs]
+    })
+    return { ...section, lines }
+  })
+
 /** The sections that hold something, in the order in which they are read: what to act on first. */
 export const sectionsOf = (answer: Answer, words: Words): readonly Section[] => {
   const lines: Readonly<Record<SectionName, readonly string[]>> = {

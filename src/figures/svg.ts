@@ -3,7 +3,11 @@
 export type Attributes = Readonly<Record<string, string | number | undefined>>
 
 const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
-export const escapeXml = (text: string): string => text.replace(/[&<>"]/g, (char) => entities[char] as string)
+// XML 1.0 has no place for these, not even escaped; a name that was kept with one must not break its picture.
+const unfit = /[\p{Cc}\p{Cs}\uFFFE\uFFFF]/gu
+const fit = (char: string): string => ('\n\r\t'.includes(char) ? char : '\uFFFD')
+export const escapeXml = (text: string): string =>
+  text.replace(unfit, fit).replace(/[&<>"]/g, (char) => entities[char] as string)
 
 const short = (value: string | number): string =>
   typeof value === 'number' ? String(Math.round(value * 10) / 10) : escapeXml(value)

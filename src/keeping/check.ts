@@ -46,7 +46,7 @@ const inputs = {
   'pull-direction': choice({ of: directions }),
   'gauge-uncertainty': percent({ least: quantity(0.001, units['%']), most: quantity(50, units['%']) }),
   temperature: temperature(),
-  notes: text({ longest: LONGEST_NOTE, sample: 'five pulls each, rising' }),
+  notes: text({ longest: LONGEST_NOTE, lines: true, sample: 'five pulls each, rising' }),
 }
 
 export const checkRecord = defineKeepable({

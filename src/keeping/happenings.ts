@@ -29,7 +29,7 @@ const eventInputs = {
   date: date({ needed: true }),
   from: date({ example: { metric: '2026-01-01', inch: '2026-01-01' } }),
   setting: torque({ zero: true, example: { metric: '180 N·m', inch: '130 lbf·ft' } }),
-  note: text({ longest: LONGEST_NOTE, sample: 'off the bench, on its head' }),
+  note: text({ longest: LONGEST_NOTE, lines: true, sample: 'off the bench, on its head' }),
 }
 
 export const eventRecord = defineKeepable({

@@ -13,8 +13,17 @@ const emptyOrLong = (text: string, input: string, most: number): Fault | undefin
   return text.trim().length > most ? fault('too-long', input, text, { most: String(most) }) : undefined
 }
 
+// Nobody types these, nobody sees them, and pictures, sheets and screens break on them: control characters, halves of characters.
+const hidden = /[\p{Cc}\p{Cs}\uFFFE\uFFFF]/u
+const lineEnds = /[\n\r\t\u2028\u2029]+/g
+
+const unseen = (text: string, input: string, lines: boolean): Fault | undefined => {
+  if (hidden.test(text.replace(lineEnds, ' '))) return fault('text-hidden', input, text)
+  return !lines && text.search(lineEnds) >= 0 ? fault('text-one-line', input, text) : undefined
+}
+
 const worded =
-  (kind: 'text' | 'tag', most: number, check: (text: string, input: string) => Fault | undefined) =>
+  (kind: 'text' | 'tag', most: number, lines: boolean, check: (text: string, input: string) => Fault | undefined) =>
   <N extends boolean>(options: Options<N>, example: string): Input<string, N> => ({
     kind,
     most: 1,
@@ -22,22 +31,23 @@ const worded =
     read: (texts, input) => {
       const text = one(texts, input)
       if (!text.ok) return text
-      const wrong = emptyOrLong(text.value, input, most) ?? check(text.value.trim(), input)
-      return wrong ? refuse(wrong) : read(text.value.trim())
+      const typed = text.value.trim()
+      const wrong = emptyOrLong(typed, input, most) ?? unseen(typed, input, lines) ?? check(typed, input)
+      return wrong ? refuse(wrong) : read(typed)
     },
     given: (value, input) => [asked(input, value)],
   })
 
-/** Free text in one line or several, so long at most. */
+/** Free text, so long at most; in several lines where that is said. */
 export const text = <N extends boolean = false>(
-  options: Options<N> & { readonly longest: number; readonly sample: string },
-): Input<string, N> => worded('text', options.longest, () => undefined)(options, options.sample)
+  options: Options<N> & { readonly longest: number; readonly sample: string; readonly lines?: true },
+): Input<string, N> => worded('text', options.longest, options.lines ?? false, () => undefined)(options, options.sample)
 
 /** The tag of a wrench or a gauge. */
 export const tag = <N extends boolean = false>(
   options: Options<N> & { readonly sample?: string } = {},
 ): Input<string, N> =>
-  worded('tag', LONGEST_TAG, (typed, input) =>
+  worded('tag', LONGEST_TAG, false, (typed, input) =>
     tagPattern.test(typed) ? undefined : fault('not-a-tag', input, typed, { most: String(LONGEST_TAG) }),
   )(options, options.sample ?? 'W-07')
 

@@ -43,7 +43,9 @@ const keepFrom =
     const typed = raw[input]
     const single = Array.isArray(typed) && typed.length === 1 ? (typed[0] as unknown) : typed
     const entered = typeof single === 'string' ? single.trim() : ''
-    return entered === '' || entered.length > LONGEST_ENTERED ? measured(value) : measured(value, entered)
+    // A line end between number and unit is read, and is nothing to be shown again.
+    const isKept = entered !== '' && entered.length <= LONGEST_ENTERED && !/[\p{Cc}\p{Cs}]/u.test(entered)
+    return isKept ? measured(value, entered) : measured(value)
   }
 
 /** Declares something that is kept; its inputs' types reach its body, and are forgotten here once. */

@@ -1,4 +1,5 @@
 // An entry back to texts: what somebody would type to keep the same again. For forms that correct, and for sheets that are read in.
+import { writeNumber } from '../core/number-style.ts'
 import { writeQuantity } from '../core/quantity-text.ts'
 import { writeReadings } from '../core/readings-text.ts'
 import { type Measured, quantityOf, type Tolerance } from '../register/parts.ts'
@@ -64,7 +65,8 @@ const writers: Writers = {
       'balance-point': own?.['balance-point']?.text,
       'pull-direction': own?.['pull-direction'],
       'gauge-uncertainty': stated?.text,
-      temperature: conditions?.['temperature-c'] === undefined ? undefined : `${conditions['temperature-c']} °C`,
+      temperature:
+        conditions?.['temperature-c'] === undefined ? undefined : `${writeNumber(conditions['temperature-c'])} °C`,
       notes: conditions?.notes,
       points: pointsText(points),
     }),

@@ -1,11 +1,12 @@
 // What the record takes: every rule that a new entry must keep, judged against the book as it stands. All faults at once.
 // Who may write what is a table; the shapes themselves are the schemas' to judge.
 import { type Fault, fault } from '../core/fault.ts'
-import { fromSi } from '../core/quantity.ts'
+import { fromSi, quantity, si } from '../core/quantity.ts'
 import { units } from '../core/unit.ts'
 import { classesOf } from '../mechanics/check-verdict.ts'
 import { type Book, gaugeOf, type Kept, runOf, wrenchOf } from './book.ts'
 import { eventFaults } from './event-rules.ts'
+import { wayFaults } from './gauge-ways.ts'
 import { foldTag, quantityOf } from './parts.ts'
 import { type By, type Check, type Draft, type Kind, kindNames, tagOf, type WrenchCard } from './records.ts'
 import { ownWeightOf, torqueOfReading } from './reference.ts'
@@ -22,11 +23,18 @@ export const mayAdd: Readonly<Record<By['role'], readonly Kind[]>> = {
 export const mayRecord = ({ by, kind, supersedes }: Pick<Draft, 'by' | 'kind' | 'supersedes'>): boolean =>
   mayAdd[by.role].includes(kind) && (supersedes === undefined || by.role !== 'mechanic')
 
+/** No hand pulls at a longer one: a longer number is a slip of the unit. Common practice, no source. */
+const longestLever = quantity(3, units.m)
+
 const cardFaults = (card: WrenchCard): Fault[] => {
-  const { least, most, lever, pivot, 'iso-type': type, 'iso-class': isoClass } = card
+  const { least, most, mark, lever, pivot, 'iso-type': type, 'iso-class': isoClass } = card
   return [
     ...(least && least.value >= most.value
       ? [fault('least-above-most', 'least', least.text, { limit: quantityOf(most) })]
+      : []),
+    ...(mark && mark.value > most.value ? [fault('above-limit', 'mark', mark.text, { limit: quantityOf(most) })] : []),
+    ...(lever && lever.value > si(longestLever)
+      ? [fault('above-limit', 'lever', lever.text, { limit: longestLever })]
       : []),
     ...(type && isoClass && !classesOf[type].includes(isoClass)
       ? [fault('class-not-of-type', 'iso-class', isoClass, { type, options: classesOf[type] })]
@@ -48,9 +56,13 @@ const pullFaults = (check: Check): Fault[] => {
   return [fault('weight-beats-pull', 'points', beaten.text, { weight })]
 }
 
+/** Where a wrench is asked for by its tag, this asks for something else. */
+const NO_TAG = 'summary'
+
 /** A card's tag is free, or it is the one that the card replaces. */
 const tagFaults = (book: Book, draft: Draft<'wrench'> | Draft<'gauge'>, replaced: Kept | undefined): Fault[] => {
   const { tag } = draft.body
+  if (draft.kind === 'wrench' && !replaced && foldTag(tag) === NO_TAG) return [fault('tag-taken', 'tag', tag)]
   if (replaced) {
     const held = tagOf(replaced.entry) ?? ''
     return foldTag(held) === foldTag(tag) ? [] : [fault('tag-fixed', 'tag', tag, { tag: held })]
@@ -82,6 +94,12 @@ const replacedFaults = (book: Book, draft: Draft): Fault[] => {
   return kind === draft.kind ? [] : [fault('entry-of-other-kind', 'supersedes', supersedes, { event: kind })]
 }
 
+/** Whether a check that stands in this book was made with a gauge. */
+export const checkedWith = (book: Book, gauge: string): boolean =>
+  [...book.wrenches.values()].some(({ checks }) =>
+    checks.some(({ entry: { body } }) => body.gauge !== undefined && foldTag(body.gauge) === foldTag(gauge)),
+  )
+
 const inUse = (book: Book, { entry }: Kept): Fault[] => {
   const tag = tagOf(entry) ?? ''
   if (entry.kind === 'wrench') {
@@ -95,11 +113,7 @@ const inUse = (book: Book, { entry }: Kept): Fault[] => {
     return isUsed ? [fault('run-in-use', 'supersedes', tag)] : []
   }
   if (entry.kind !== 'gauge') return []
-  const folders = [...book.wrenches.values()]
-  const used = folders.some(({ checks }) =>
-    checks.some((check) => check.entry.body.gauge !== undefined && foldTag(check.entry.body.gauge) === foldTag(tag)),
-  )
-  return used ? [fault('card-in-use', 'supersedes', tag)] : []
+  return checkedWith(book, tag) ? [fault('card-in-use', 'supersedes', tag)] : []
 }
 
 const bodyFaults = (book: Book, draft: Draft, today: string): Fault[] => {
@@ -111,11 +125,13 @@ const bodyFaults = (book: Book, draft: Draft, today: string): Fault[] => {
     case 'gauge':
       return [...tagFaults(book, draft, replaced), ...dayFaults('checked', draft.body.checked, today)]
     case 'check': {
-      const { wrench, gauge, date } = draft.body
-      const unknown = gauge !== undefined && !gaugeOf(book, gauge) ? [fault('no-such-gauge', 'gauge', gauge)] : []
+      const { wrench, gauge, date, way } = draft.body
+      const held = gaugeOf(book, gauge)?.entry.body
+      const unknown = gauge !== undefined && !held ? [fault('no-such-gauge', 'gauge', gauge)] : []
       return [
         ...wrenchFaults(book, wrench, isCorrection),
         ...unknown,
+        ...wayFaults(way, held),
         ...dayFaults('date', date, today),
         ...pullFaults(draft.body),
       ]

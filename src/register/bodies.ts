@@ -33,7 +33,7 @@ export const wrenchBody = z
     mark: measuredIn('torque').optional(),
     lever: measuredIn('length').optional(),
     pivot: z
-      .strictObject({ value: measuredIn('length'), found: z.enum(pivotsFound) })
+      .strictObject({ value: measuredFromZero('length'), found: z.enum(pivotsFound) })
       .readonly()
       .optional(),
     tolerance: toleranceSchema.optional(),

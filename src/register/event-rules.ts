@@ -1,9 +1,22 @@
 // Which fields go with which event: only what lasts has a beginning and a setting. Asked when it is typed and when it is recorded.
+// And which events stand until another one ends them, whatever is checked meanwhile.
 import { type Fault, fault } from '../core/fault.ts'
 import type { EventKind } from './bodies.ts'
 
-/** What a later check does not undo: somebody has the wrench, nobody has it, or it is out of service for good. */
-export const lastingEvents: readonly EventKind[] = ['lent', 'lost', 'retired']
+/** Where a wrench is: the last of these that happened says so. */
+const whereabouts: readonly EventKind[] = ['lost', 'found', 'lent', 'returned']
+
+interface Happened {
+  readonly entry: { readonly body: { readonly what: EventKind } }
+}
+
+/** What a later check does not undo, of events newest first: that it is out of service for good, and where it is. */
+export const lastingOf = <T extends Happened>(
+  events: readonly T[],
+): { readonly retired: T | undefined; readonly moved: T | undefined } => ({
+  retired: events.find(({ entry }) => entry.body.what === 'retired'),
+  moved: events.find(({ entry }) => whereabouts.includes(entry.body.what)),
+})
 
 export interface EventFields {
   readonly what?: EventKind | undefined

@@ -10,6 +10,7 @@ import { units } from '../core/unit.ts'
 import { lengthHalfWidth } from '../mechanics/measured-by-hand.ts'
 import { forceFor, torqueOfPull, weightTorque } from '../mechanics/scale-pull.ts'
 import { band95, type Contribution } from '../mechanics/uncertainty.ts'
+import { gaugeReads } from './gauge-ways.ts'
 import type { Measured } from './parts.ts'
 import type { Check, GaugeCard } from './records.ts'
 
@@ -35,11 +36,15 @@ export const torqueOfReading = (check: CheckSetup, reading: Measured): number =>
 export const readingOfTorque = (check: CheckSetup, torque: number): number =>
   check.distance ? forceFor(torque - (ownWeightOf(check) ?? 0), check.distance.value) : torque
 
+// A gauge of another kind than what was read says nothing of it: checks that were kept with one are known to have none.
 const gaugeShare = (gauge: GaugeCard, reading: Measured): number | undefined => {
-  if (!gauge.tolerance) return undefined
+  const reads = units[reading.unit].dimension
+  if (!gauge.tolerance || gaugeReads(gauge) !== reads) return undefined
   const share = gauge.tolerance.share.value / 100
   if (gauge.tolerance.of === 'reading') return share
-  return gauge.most ? (share * gauge.most.value) / reading.value : undefined
+  return gauge.most && units[gauge.most.unit].dimension === reads
+    ? (share * gauge.most.value) / reading.value
+    : undefined
 }
 
 /** U [fraction of the torque] of a reading; undefined where nothing is known of the gauge. */

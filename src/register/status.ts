@@ -3,6 +3,7 @@
 import { addMonths, type Due, daysBetween, isDue, nextCheck } from '../mechanics/check-due.ts'
 import { LEAST_SHARE } from '../mechanics/deviation.ts'
 import { type Book, gaugeOf, type Kept, type WrenchFolder } from './book.ts'
+import { lastingOf } from './event-rules.ts'
 import type { WrenchCard } from './records.ts'
 import {
   type ReasonCode,
@@ -76,8 +77,7 @@ const sinceCheck = (events: readonly KeptEvent[], card: WrenchCard, check: Kept<
   })
 
 const whereabouts = (events: readonly KeptEvent[]): Reason[] => {
-  const retired = events.find(({ entry }) => entry.body.what === 'retired')
-  const moved = events.find(({ entry }) => ['lost', 'found', 'lent', 'returned'].includes(entry.body.what))
+  const { retired, moved } = lastingOf(events)
   const away = moved && reasonStatus[moved.entry.body.what] === 'set-aside' ? [moved] : []
   return [...(retired ? [retired] : []), ...away].map((event) => eventReason(event.entry.body.what, event))
 }

@@ -97,7 +97,7 @@ export function* dropCardPlan(db: Build, { kind, tag }: CardName): Plan<void> {
 }
 
 export function* appendPlan(db: Build, wanted: Append): Plan<Appended> {
-  const { entries, expects, cards, dropped = [] } = wanted
+  const { entries, expects, asOf, cards, dropped = [] } = wanted
   const known = knownOf(entries, yield* foundPlan(db, wanted))
   if (known) return known
 
@@ -108,6 +108,7 @@ export function* appendPlan(db: Build, wanted: Append): Plan<Appended> {
 
   const last = yield* firstOf(db.selectFrom('entries').select((eb) => eb.fn.max<number | null>('seq').as('seq')))
   const first = Number(last?.seq ?? 0) + 1
+  if (asOf !== undefined && asOf !== first - 1) return { kind: 'moved', tag: expects[0]?.tag ?? '', seq: first - 1 }
   const { filings, touched } = filingsOf(entries, first, yield* placedPlan(db, entries))
   assertExpected(touched, expected)
   for (const batch of batches(entries.map((entry, n) => entryRow(entry, first + n)))) {

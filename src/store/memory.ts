@@ -66,7 +66,7 @@ const file = (held: Held, filed: Filed): void => {
 }
 
 const append = (held: Held, wanted: Append): Appended => {
-  const { entries, expects, cards, dropped = [] } = wanted
+  const { entries, expects, asOf, cards, dropped = [] } = wanted
   const known = knownOf(entries, foundIn(held, wanted))
   if (known) return copied(known)
   const moved = expects.find(({ tag, seq }) => lastSeq(held, tag) !== seq)
@@ -74,6 +74,7 @@ const append = (held: Held, wanted: Append): Appended => {
 
   if (new Set(entries.map(({ id }) => id)).size < entries.length) throw new Error('bug: two entries have one id')
   const first = held.entries.length + 1
+  if (asOf !== undefined && asOf !== first - 1) return { kind: 'moved', tag: expects[0]?.tag ?? '', seq: first - 1 }
   const corrects = entries.some(({ supersedes }) => supersedes !== undefined)
   const { filings, touched } = filingsOf(entries, first, corrects ? placedIn(held) : new Map())
   assertExpected(touched, new Map(expects.map(({ tag, seq }) => [folded(tag), seq])))

@@ -2,12 +2,22 @@
 import { folded, orderOf, plain, tagOrder } from './order.ts'
 import type { CardOrder, CardPage, FiledCard } from './store.ts'
 
-const PART = '\n'
 export type Cursor = readonly [order: string, tag: string, kind: string]
-export const cursorText = (cursor: Cursor): string => cursor.join(PART)
+// As JSON in letters that may stand in an address: whatever is in a place, its parts stay apart.
+export const cursorText = (cursor: Cursor): string => Buffer.from(JSON.stringify(cursor)).toString('base64url')
+
+const partsOf = (text: string): readonly unknown[] => {
+  try {
+    const parts: unknown = JSON.parse(Buffer.from(text, 'base64url').toString())
+    return Array.isArray(parts) ? parts : []
+  } catch {
+    return []
+  }
+}
+
 /** Any text is read: what is not there counts as the least. */
 export const cursorOf = (text: string): Cursor => {
-  const [order = '', tag = '', kind = ''] = plain(text).split(PART)
+  const [order = '', tag = '', kind = ''] = partsOf(text).map((part) => (typeof part === 'string' ? plain(part) : ''))
   return [order, tag, kind]
 }
 

@@ -45,6 +45,8 @@ export interface Append {
   readonly entries: readonly Entry[]
   /** Every tag that the entries belong to, and those of the entries that they supersede. */
   readonly expects: readonly Expected[]
+  /** The last place in the whole record that was looked at, where the decision hangs on all of it. */
+  readonly asOf?: number | undefined
   /** The cards as they are with these entries. */
   readonly cards: readonly Card[]
   /** Cards that are no more. */
@@ -53,7 +55,7 @@ export interface Append {
 
 export type Appended =
   | { readonly kind: 'kept'; readonly seqs: readonly number[] }
-  /** Somebody else added to this tag meanwhile; nothing was written. Read again, decide again, append again. */
+  /** Somebody else added to this tag meanwhile, or to the record as a whole where that was looked at; nothing was written. Read again, decide again, append again. */
   | { readonly kind: 'moved'; readonly tag: string; readonly seq: number }
   /** All of this was kept before under the same keys or ids; nothing was written, and this is what was kept. */
   | { readonly kind: 'known'; readonly filed: readonly Filed[] }

@@ -2,6 +2,8 @@
 import { type NumberStyle, styleOf } from '../core/number-style.ts'
 import { de } from './de/index.ts'
 import { en } from './en/index.ts'
+import { es } from './es/index.ts'
+import { fr } from './fr/index.ts'
 import type { Words } from './shape.ts'
 
 export type { Words } from './shape.ts'
@@ -19,11 +21,26 @@ export const languages = {
   en: language('en', en),
   de: language('de', de),
   'de-CH': language('de-CH', de),
+  es: language('es', es),
+  fr: language('fr', fr),
+  'es-419': language('es-419', es),
 } as const satisfies Record<string, Language>
 export type LocaleName = keyof typeof languages
 export const localeNames = Object.keys(languages) as readonly LocaleName[]
 
 const languageOf = (tag: string): string => tag.split('-', 1)[0] as string
+/** What is picked from a list, as it is read; what has no words of its own (1/2, 8.8) is read as it is. */
+export const choiceIn = ({ choices }: Words, value: string): string =>
+  (choices as Readonly<Record<string, string | undefined>>)[value] ?? value
+
+/** How numbers look beside words where only the words are at hand: as they do where the language is at home. */
+export const styleFor = (words: Words): NumberStyle =>
+  Object.values(languages).find((one: Language) => one.words === words)?.style ?? languages.en.style
+
+/** A text to type with the decimal mark of its reader; the names of threads keep their point. */
+export const exampleIn = (text: string, { decimal }: NumberStyle): string =>
+  decimal === ',' ? text.replace(/(?<!x\d*)(\d)\.(?=\d)/g, '$1,') : text
+
 /** The languages themselves, without regions: what a reader chooses from. */
 export const homeNames = localeNames.filter((name) => name === languageOf(name))
 

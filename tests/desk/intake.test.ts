@@ -55,12 +55,68 @@ describe('a sheet read in', () => {
     expect(turns).toBeGreaterThan(5)
   })
 
-  it('two rows alike in one sheet are two entries, and both are known when they come again', async () => {
+  it('two rows alike are no two entries in silence: they are told with their lines, or have keys of their own', async () => {
     const shop = testShop()
-    const twice = `${own}event,,,,,W-1,dropped,2026-05-01\n`
-    expect(await shop.takeIn(twice, who, false)).toMatchObject({ kind: 'read', fresh: 3 })
-    expect(await shop.takeIn(twice, who, false)).toMatchObject({ kind: 'read', fresh: 0, again: 3 })
+    const row = 'event,,,,,W-1,dropped,2026-05-01'
+    const twice = `${own}${row}\n`
+    for (const dry of [true, false]) expect(told(await shop.takeIn(twice, who, dry))).toEqual(['4 : sheet-twice'])
+    const [fault] = ((await shop.takeIn(twice, who, true)) as Extract<Intake, { kind: 'refused' }>).faults
+    expect(fault?.fault.facts).toEqual({ line: '3' })
+    const keyed = (...keys: readonly string[]) =>
+      ['kind,tag,name,wrench-type,most,wrench,what,date,key', 'wrench,W-1,Small,click,25 N·m,,,,']
+        .concat(keys.map((key) => `${row},${key}`))
+        .join('\n')
+    expect(await shop.takeIn(keyed('k1', 'k2', 'k1'), who, false)).toMatchObject({ fresh: 3, again: 1 })
+    expect(await shop.takeIn(keyed('k1', 'k2', 'k1'), who, false)).toMatchObject({ fresh: 0, again: 4 })
+    const other = `${keyed('k3')}\nevent,,,,,W-1,dropped,2026-05-02,k3`
+    expect(told(await shop.takeIn(other, who, true))).toEqual(['4 key: key-taken'])
   })
+
+  it('one id twice is told with its line, in the dry run as well', async () => {
+    const from = testShop()
+    await fillDemo(from)
+    const [first, second] = await all(from)
+    const sheet = sheetOf([first as Entry, { ...(second as Entry), id: first?.id ?? '' } as Entry])
+    for (const dry of [true, false])
+      expect(told(await testShop().takeIn(sheet, who, dry))).toEqual(['3 id: sheet-twice'])
+  })
+
+  it('of entries that were recorded later than now is not read', async () => {
+    const from = testShop()
+    await fillDemo(from)
+    const [first] = await all(from)
+    const at = (instant: string) => testShop().takeIn(sheetOf([{ ...(first as Entry), at: instant }]), who, true)
+    expect(told(await at('2026-06-02T00:00:00.000Z'))).toEqual(['2 at: sheet-head'])
+    expect(await at('2026-06-01T10:04:00.000Z')).toMatchObject({ fresh: 1 })
+  })
+
+  it('sent five times at once is kept once, and four times there already', async () => {
+    const shop = testShop()
+    const more = `${own}event,,,,,W-1,repaired,2026-05-03\n`
+    const reads = await Promise.all(Array.from({ length: 5 }, () => shop.takeIn(more, who, false)))
+    expect(reads.filter((read) => read.kind === 'read' && read.fresh === 3)).toHaveLength(1)
+    expect(reads.filter((read) => read.kind === 'read' && read.again === 3)).toHaveLength(4)
+    expect((await all(shop)).length).toBe(3)
+  })
+
+  it('with many rows of one wrench takes about as long as with many wrenches, and judges each row by those before', async () => {
+    const rows = (count: number) =>
+      Array.from({ length: count }, (_, n) => `uses,W-1,,,,2026-05-01,${n},count`).join('\n')
+    const head = 'kind,wrench,tag,name,wrench-type,date,count,since,most,what\nwrench,,W-1,Small,click,,,,25 N·m,\n'
+    const took = async (count: number): Promise<number> => {
+      const begun = performance.now()
+      expect(await testShop().takeIn(head + rows(count), who, true)).toMatchObject({ fresh: count + 1 })
+      return performance.now() - begun
+    }
+    await took(200)
+    const short = await took(500)
+    // Eight times the rows took sixty times as long where each folded all those before it.
+    expect(await took(4000)).toBeLessThan(short * 25)
+    const late = `${head}${rows(3)}\nevent,W-1,,,,2026-05-01,,,,retired\n${rows(1)}9`
+    expect(told(await testShop().takeIn(late.replace(/0,count9$/, '9,count'), who, true))).toEqual([
+      '7 wrench: wrench-retired',
+    ])
+  }, 60_000)
 
   it('is for a keeper or an import, not for a mechanic', async () => {
     expect((await testShop().takeIn(own, { role: 'mechanic', door: 'http' }, false)).kind).toBe('forbidden')
@@ -80,6 +136,34 @@ describe('a sheet read in', () => {
     expect(await board(to)).toEqual(await board(from))
     expect(await to.takeIn(sheetOf(entries), who, false)).toMatchObject({ fresh: 0, again: entries.length })
     expect(first?.by).toEqual({ role: 'keeper', door: 'terminal' })
+  })
+
+  it('what was kept at the edge of what is taken goes out and comes in again', async () => {
+    const from = testShop()
+    const keeper: Writer = { role: 'keeper', door: 'http' }
+    const card = {
+      tag: 'W-1',
+      name: 'Small',
+      'wrench-type': 'click',
+      most: '25 N·m',
+      pivot: '0 mm',
+      'pivot-found': 'told',
+    }
+    expect((await from.keep('wrench', card, keeper)).kind).toBe('kept')
+    const check = {
+      wrench: 'W-1',
+      date: '2026-05-01',
+      way: 'tester',
+      state: 'as-found',
+      points: '20 N·m: 20 N·m',
+      temperature: '0.0000001 °C',
+      notes: 'two\nlines',
+    }
+    expect((await from.keep('check', check, keeper)).kind).toBe('kept')
+    const entries = await all(from)
+    const to = testShop()
+    expect(await to.takeIn(sheetOf(entries), who, false)).toMatchObject({ fresh: 2 })
+    expect(await all(to)).toEqual(entries)
   })
 
   it('an id that stands for something else is a slip', async () => {

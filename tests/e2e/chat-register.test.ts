@@ -195,6 +195,41 @@ describe('the register in chat', () => {
     expect(checks.text).toContain('as left: pass')
   })
 
+  it('keeps a form once, whatever is pressed how often, and says of what stands as it is what it comes to', async () => {
+    await send(wrench('add', { ...card, tag: 'W-10' }))
+    const count = async (): Promise<number> => {
+      const reply = await fetch(`${service.url}/v1/wrenches/W-10`)
+      return ((await reply.json()) as { checks: unknown[] }).checks.length
+    }
+    const slip = await submit('check:W-10', { ...form, points: '40 N·m: 102 kg' })
+    const back = await press(idOf(slip, 'again'), slip)
+    const name = /"custom_id":"(check:[^"]+)"/.exec(back.text)?.[1] ?? ''
+    const second = await submit(name, { ...form, points: '40 N·m: 103 kg' })
+    const sure = idOf(second, 'sure')
+    const both = await Promise.all([press(sure, second), press(sure, second)])
+    expect(await count()).toBe(1)
+    const kept = both.find(({ text }) => text.includes('1 of 15 readings are in. So far: fail.'))
+    expect(kept?.text).not.toContain('Mend what is listed')
+    for (const [button, on] of [
+      [sure, second],
+      [idOf(second, 'again'), second],
+      [idOf(slip, 'sure'), slip],
+      [idOf(slip, 'again'), slip],
+    ] as const) {
+      const pressed = await press(button, on)
+      expect(pressed.isPrivate).toBe(true)
+      expect(pressed.text).toContain('nothing was written twice')
+    }
+    expect((await submit(name, { ...form, points: '40 N·m: 10.2 kg' })).text).toContain('nothing was written twice')
+    expect(await count()).toBe(1)
+  })
+
+  it('does not offer to let a day stand that is still to come', async () => {
+    const ahead = await submit('check:W-07', { ...form, when: '2199-01-01', points: '40 N·m: 102 kg' })
+    expect(ahead.text).toContain('still to come')
+    expect([idOf(ahead, 'sure'), idOf(ahead, 'again')]).toEqual(['', expect.stringContaining('again:')])
+  })
+
   it('lists the wrenches and what is due, and takes one out of service', async () => {
     const list = await send(wrench('list', {}, stranger))
     expect(list.text).toContain('**W-07**')

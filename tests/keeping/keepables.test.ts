@@ -34,6 +34,36 @@ const { distance: _none, ...noDistance } = check
 const onTester = { ...noDistance, way: 'tester', points: '50 lbf·ft: 49.4; 51 lbf·ft' }
 const event = { wrench: 'W-07', what: 'dropped', date: '2026-03-01' } as const
 
+describe('a text', () => {
+  it.each<[string, string, string]>([
+    ['NUL', 'a\0b', 'text-hidden'],
+    ['an escape', '\u001b[31mred', 'text-hidden'],
+    ['half a character', 'x\ud800', 'text-hidden'],
+    ['what is no character', 'x\uffff', 'text-hidden'],
+    ['a line end', 'Bay\n2', 'text-one-line'],
+    ['a tab', 'Bay\t2', 'text-one-line'],
+    ['a line separator', 'Bay\u20282', 'text-one-line'],
+  ])('with %s is refused where it is one line', (_name, text, tell) => {
+    for (const input of ['name', 'serial', 'place']) {
+      expect(make('wrench', { ...wrench, [input]: text }).faults).toEqual([`${tell} ${input}`])
+    }
+    const note = make('event', { ...event, note: text }).faults
+    expect(note).toEqual(tell === 'text-hidden' ? ['text-hidden note'] : [])
+    const notes = make('check', { ...onTester, notes: text }).faults
+    expect(notes).toEqual(tell === 'text-hidden' ? ['text-hidden notes'] : [])
+  })
+
+  it('of any script, with pictures and marks, is taken', () => {
+    for (const name of ['Schlüssel ½″', 'مفتاح', '👩🏽‍🔧🇩🇪', 'e\u0301', '<b>&"'])
+      expect(make('wrench', { ...wrench, name }).faults).toEqual([])
+  })
+
+  it('of a quantity over two lines is kept as it would be typed', () => {
+    const { body } = make('wrench', { ...wrench, lever: '14\nin' })
+    expect(body).toMatchObject({ lever: { text: '14 in', unit: 'in' } })
+  })
+})
+
 describe('typed texts become what is kept', () => {
   it('a card, its quantities in SI beside the text that was entered', () => {
     const { body } = make('wrench', {

@@ -5,7 +5,7 @@ import { writeNumber } from '../../src/core/number-style.ts'
 import { readQuestion } from '../../src/desk/read.ts'
 import { keepables } from '../../src/keeping/index.ts'
 import { textsOf } from '../../src/keeping/texts.ts'
-import type { BodyOf, Kind } from '../../src/register/records.ts'
+import { type BodyOf, type Kind, kinds } from '../../src/register/records.ts'
 
 type Raw = Record<string, string>
 
@@ -48,7 +48,7 @@ const checks = raws({
   state: fc.constantFrom('as-found', 'as-left'),
   distance: length,
   gauge: optional(fc.constant('S-1')),
-  temperature: optional(fc.constantFrom('21 °C', '70 °F')),
+  temperature: optional(fc.constantFrom('21 °C', '70 °F', '0.0000001 °C', '21.1250 °C', '-5 °C')),
   notes: optional(name),
   'gauge-uncertainty': optional(fc.constant('0.5 %')),
   points: fc
@@ -63,6 +63,7 @@ const checks = raws({
 
 const same = (kind: Kind, raw: Raw): void => {
   const body = bodyOf(kind, raw)
+  expect(kinds[kind].safeParse(body).error).toBeUndefined()
   const texts = textsOf({ kind, body })
   expect(bodyOf(kind, { ...texts })).toEqual(body)
 }

@@ -13,6 +13,7 @@ const LBFT = 1.3558179483314
 const bodyOf = <T>(one: Entry): T => one.body as T
 const wrench = (more: object = {}): WrenchCard => bodyOf(card('W-07', more))
 const scale = (more: object = {}): GaugeCard => bodyOf(gauge('S-1', more))
+const meter = (more: object = {}): GaugeCard => scale({ 'gauge-type': 'torque-tester', ...more })
 const tester = (points: Parameters<typeof tested>[2], body: object = {}): Check =>
   bodyOf(tested('c', '2026-03-01', points, { body }))
 const pull = (points: Parameters<typeof pulled>[2], body: object = {}): Check =>
@@ -76,11 +77,24 @@ describe('a check on a tester', () => {
 
   it('has a doubt from the gauge’s tolerance, of the reading or of its full scale', () => {
     const doubt = (tolerance: object, more: object = {}) =>
-      judge(tester([[100, [100]]]), wrench(), scale({ tolerance, ...more })).worst.uncertainty
+      judge(tester([[100, [100]]]), wrench(), meter({ tolerance, ...more })).worst.uncertainty
     const rect = (halfWidth: number) => band95([{ name: 'gauge', halfWidth }])
     expect(doubt({ share: m(1, '%'), of: 'reading' })).toBeCloseTo(rect(0.01), 12)
     expect(doubt({ share: m(1, '%'), of: 'full-scale' }, { most: lbft(200) })).toBeCloseTo(rect(0.02), 12)
     expect(doubt({ share: m(1, '%'), of: 'full-scale' })).toBeUndefined()
+  })
+
+  it('has no doubt from a gauge that reads another kind of thing: newtons are not set against newton metres', () => {
+    for (const of of ['reading', 'full-scale']) {
+      const tolerance = { share: m(1, '%'), of }
+      const byScale = judge(tester([[100, [100]]]), wrench(), scale({ tolerance, most: m(500, 'N') }))
+      const byTester = judge(pull([[50, [50]]]), wrench(), meter({ tolerance, most: m(10, 'N·m') }))
+      for (const { worst, notes, rule } of [byScale, byTester]) {
+        expect(worst.uncertainty).toBeUndefined()
+        expect(notes).toContain('gauge-unknown')
+        expect(rule).toBe('simple')
+      }
+    }
   })
 
   it('is as good as its worst reading for the limit there, not as its mean', () => {
@@ -150,17 +164,17 @@ describe('what stands beside a verdict', () => {
   const fine = { tolerance: { share: m(0.5, '%'), of: 'reading' } }
 
   it('nothing, where a check is as the standard wants it', () => {
-    expect(judge(tester(good, { gauge: 'S-1' }), quiet, scale(fine)).notes).toEqual([])
+    expect(judge(tester(good, { gauge: 'S-1' }), quiet, meter(fine)).notes).toEqual([])
   })
 
   const rows: ReadonlyArray<readonly [CheckNote, Check, WrenchCard, GaugeCard | undefined]> = [
-    ['unit-on-wrench', tester([[40, [54, 54, 54, 54, 54]], ...good]), quiet, scale(fine)],
-    ['beyond-most', tester([...good, [151, [151, 151, 151, 151, 151]]]), quiet, scale(fine)],
-    ['below-a-fifth', tester([[29, [29, 29, 29, 29, 29]], ...good]), quiet, scale(fine)],
+    ['unit-on-wrench', tester([[40, [54, 54, 54, 54, 54]], ...good]), quiet, meter(fine)],
+    ['beyond-most', tester([...good, [151, [151, 151, 151, 151, 151]]]), quiet, meter(fine)],
+    ['below-a-fifth', tester([[29, [29, 29, 29, 29, 29]], ...good]), quiet, meter(fine)],
     ['gauge-unknown', tester(good), quiet, undefined],
-    ['gauge-too-coarse', tester(good), quiet, scale()],
-    ['gauge-day-unknown', tester(good), quiet, scale({ ...fine, checked: undefined })],
-    ['gauge-overdue', tester(good), quiet, scale({ ...fine, checked: '2025-03-01' })],
+    ['gauge-too-coarse', tester(good), quiet, meter()],
+    ['gauge-day-unknown', tester(good), quiet, meter({ ...fine, checked: undefined })],
+    ['gauge-overdue', tester(good), quiet, meter({ ...fine, checked: '2025-03-01' })],
     [
       'own-weight-open',
       pull(far, { 'own-weight': undefined, distance: m(72, 'in') }),
@@ -168,10 +182,10 @@ describe('what stands beside a verdict', () => {
       scale(fine),
     ],
     ['distance-not-lever', pull(far, { distance: m(72, 'in') }), wrench({ ...quiet, lever: m(74, 'in') }), scale(fine)],
-    ['temperature-outside', tester(good, { conditions: { 'temperature-c': 17.9 } }), quiet, scale(fine)],
-    ['few-points', tester(good.slice(0, 2)), quiet, scale(fine)],
-    ['few-readings', tester([[40, [40, 40, 40, 40]], ...good]), quiet, scale(fine)],
-    ['limit-by-most', tester(good), wrench({ lever: m(12, 'in') }), scale(fine)],
+    ['temperature-outside', tester(good, { conditions: { 'temperature-c': 17.9 } }), quiet, meter(fine)],
+    ['few-points', tester(good.slice(0, 2)), quiet, meter(fine)],
+    ['few-readings', tester([[40, [40, 40, 40, 40]], ...good]), quiet, meter(fine)],
+    ['limit-by-most', tester(good), wrench({ lever: m(12, 'in') }), meter(fine)],
   ]
 
   it.each(rows)('%s alone', (note, check, held, against) => {

@@ -78,6 +78,24 @@ onEveryStore('the cards', (open) => {
     }
   })
 
+  it('end, whatever stands in a place: line ends, NUL, marks', async () => {
+    const store = await open()
+    const places = ['a\nb', 'a\nb\nc', '\n', 'a\0b', '[",]', '\ud800', '💥', 'a']
+    await put(
+      store,
+      places.map((place, n) => card(`T${n}`, { place })),
+    )
+    const seen: string[] = []
+    let after: string | undefined
+    for (let pages = 0; pages < 20; pages++) {
+      const page = await store.cards({ order: 'place', limit: 1, after })
+      seen.push(...page.cards.map(({ tag }) => tag))
+      after = page.next
+      if (after === undefined) break
+    }
+    expect([...seen].sort()).toEqual(places.map((_, n) => `T${n}`))
+  })
+
   it('take any text for a place in the order', async () => {
     const store = await open()
     await put(store, board)

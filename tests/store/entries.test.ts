@@ -60,6 +60,16 @@ onEveryStore('the record', (open, kind, address) => {
     expect(await store.since(0, 10)).toEqual([])
   })
 
+  it('what hangs on the whole record is refused where anything was added to it meanwhile', async () => {
+    const store = await open()
+    await add(store, 'W-1', 0, wrenchEntry('a', 'W-1'))
+    await add(store, 'W-2', 0, wrenchEntry('b', 'W-2'))
+    const wanted = { entries: [checkEntry('c', 'W-1', 99)], expects: [{ tag: 'W-1', seq: 1 }], cards: [] }
+    expect(await store.append({ ...wanted, asOf: 1 })).toEqual({ kind: 'moved', tag: 'W-1', seq: 2 })
+    expect(await store.since(0, 10)).toHaveLength(2)
+    expect(await store.append({ ...wanted, asOf: 2 })).toEqual({ kind: 'kept', seqs: [3] })
+  })
+
   it('keeps what comes twice under a key once, and gives back the first', async () => {
     const store = await open()
     const first = [wrenchEntry('a', 'W-1', { key: 'k1' }), checkEntry('b', 'W-1', 99, { key: 'k1' })]

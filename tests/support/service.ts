@@ -18,8 +18,11 @@ export interface Service {
 
 const root = join(import.meta.dirname, '../..')
 
-export const startService = async (env: Readonly<Record<string, string>>): Promise<Service> => {
-  const child: ChildProcess = spawn(process.execPath, ['dist/src/main.js'], {
+export const startService = async (
+  env: Readonly<Record<string, string>>,
+  argv: readonly string[] = [],
+): Promise<Service> => {
+  const child: ChildProcess = spawn(process.execPath, ['dist/src/main.js', ...argv], {
     cwd: root,
     env: { PATH: process.env.PATH ?? '', HOST: '127.0.0.1', PORT: '0', DATABASE_URL: 'memory:', ...env },
     stdio: ['ignore', 'pipe', 'pipe'],

@@ -1,7 +1,7 @@
 // Which language a reader gets, and how values are put into a sentence.
 import { describe, expect, it } from 'vitest'
 import { commaStyle, pointStyle } from '../../src/core/number-style.ts'
-import { languageFor, localeNames } from '../../src/words/index.ts'
+import { type LocaleName, languageFor, localeNames } from '../../src/words/index.ts'
 import { render } from '../../src/words/render.ts'
 
 describe('the language of a reader', () => {
@@ -17,6 +17,28 @@ describe('the language of a reader', () => {
     [`${'x,'.repeat(5000)}en`, 'the header is longer than anyone’s list'],
   ])('for %j is English: %s', (accepted) => {
     expect(languageFor(accepted, 'en').locale).toBe('en')
+  })
+
+  it.each<[string, LocaleName, LocaleName, string]>([
+    ['de', 'en', 'de', 'a language without a region'],
+    ['de-AT', 'en', 'de', 'a region that writes as the language does at home'],
+    ['de-CH', 'en', 'de-CH', 'a region with another decimal mark'],
+    ['de-LI', 'en', 'de-CH', 'one that writes as that region does'],
+    ['de', 'de-CH', 'de-CH', 'a language without a region: as the shop writes it'],
+    ['es-ES', 'en', 'es', 'at home'],
+    ['es-MX', 'en', 'es-419', 'a point between units and tenths'],
+    ['es-419', 'en', 'es-419', 'as Discord calls it'],
+    ['es-AR', 'en', 'es', 'a comma between units and tenths'],
+    ['en-ZA', 'en', 'en', 'another mark, but no words of its own'],
+    ['de-!!', 'en', 'de', 'no tag at all behind the language'],
+    ['xx, es-MX;q=0.8, de', 'en', 'de', 'the one that is wanted most of those that are spoken'],
+  ])('for %j in a shop that speaks %s is %s: %s', (accepted, shop, locale) => {
+    expect(languageFor(accepted, shop).locale).toBe(locale)
+  })
+
+  it('a flood of tags costs no memory and changes nothing', () => {
+    for (let n = 0; n < 3000; n++) languageFor(`de-x-${n}`, 'en')
+    expect(languageFor('de-CH', 'en').locale).toBe('de-CH')
   })
 
   it('writes its own decimal mark', () => {

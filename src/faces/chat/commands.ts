@@ -8,7 +8,7 @@ import {
   InteractionContextType,
   type RESTPostAPIApplicationCommandsJSONBody,
 } from 'discord.js'
-import { offersOf, type Topic } from '../../../commands/topic.ts'
+import { offersOf, type Topic, type TopicName } from '../../../commands/topic.ts'
 import { completable } from '../../desk/completing.ts'
 import { type QuestionName, questions } from '../../questions/index.ts'
 import type { Input } from '../../questions/input.ts'
@@ -20,6 +20,7 @@ import { privacyOptions } from './privacy.ts'
 import { SEEN_BY } from './reading.ts'
 import { registerParts } from './register/commands.ts'
 import { settingsOptions } from './settings.ts'
+import { specOptions } from './spec.ts'
 
 const option = (name: string, input: Input<unknown>, words: Words): APIApplicationCommandBasicOption =>
   basicOption(name, input, words.inputs[name as keyof Words['inputs']].ask, completable(input))
@@ -61,10 +62,17 @@ const textOption = (words: Words): APIApplicationCommandBasicOption => ({
   description: describe(words.inputs.text.ask),
 })
 
+// What is asked where nothing is worked out.
+const ownOptions: Readonly<Partial<Record<TopicName, (words: Words) => APIApplicationCommandOption[]>>> = {
+  settings: settingsOptions,
+  privacy: privacyOptions,
+  spec: specOptions,
+}
+
 const topicOptions = (topic: Topic, words: Words): APIApplicationCommandOption[] => {
   const seenBy = seenByOption(words)
   if (topic.shape === 'text') return [textOption(words), seenBy]
-  if (topic.shape === 'settings') return topic.name === 'privacy' ? privacyOptions(words) : settingsOptions(words)
+  if (topic.shape === 'settings') return ownOptions[topic.name]?.(words) ?? []
   if (topic.shape === 'alone') return [...optionsOf([topic.question], words), seenBy]
   if (topic.shape === 'find') return [...optionsOf(offersOf(topic), words), findOption(topic, words), seenBy]
   const asked = topic.offers.map(({ word, question }) => ({

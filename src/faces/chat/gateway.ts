@@ -4,6 +4,7 @@ import type { Topic } from '../../../commands/topic.ts'
 import type { ChatEvent } from '../../counters.ts'
 import type { Desk } from '../../desk/desk.ts'
 import type { Shop } from '../../desk/shop.ts'
+import type { Specs } from '../../desk/specs.ts'
 import type { RegisterStore } from '../../store/lazy.ts'
 import { languageFor } from '../../words/index.ts'
 import type { Pictures } from '../pictures.ts'
@@ -41,6 +42,7 @@ export interface ChatParts {
   readonly pictures: Pictures
   readonly shop: Shop
   readonly store: RegisterStore
+  readonly specs: Specs
   /** IANA name; the digest goes by the shop's own clock. */
   readonly timeZone: string
   /** After so many days without use, what people set for themselves is erased. */
@@ -87,10 +89,11 @@ export const registerCommands = async (
   settings: ChatSettings,
   topics: readonly Topic[],
   desk: Desk,
+  isTried = false,
 ): Promise<RegistrationPlan> => {
   const rest = restFor(settings)
   const id = settings.applicationId ?? ((await rest.get('/oauth2/applications/@me')) as { id: string }).id
-  return registerAll(rest, id, buildCommands(topics, languageFor(undefined, desk.locale).words))
+  return registerAll(rest, id, buildCommands(topics, languageFor(undefined, desk.locale).words), isTried)
 }
 
 const clientFor = ({ apiUrl, shards }: ChatSettings): Client =>

@@ -22,6 +22,7 @@ import type { RegisterDoor } from './register/door.ts'
 import { noRoles } from './register/rights.ts'
 import { type ChatReply, privateLine } from './reply.ts'
 import { handleSettings, type SettingsParts } from './settings.ts'
+import { handleSpec, type SpecParts } from './spec.ts'
 
 export interface HandlerParts {
   readonly desk: Desk
@@ -32,6 +33,7 @@ export interface HandlerParts {
   readonly bench?: BenchDoor | undefined
   readonly settings?: SettingsParts | undefined
   readonly privacy?: PrivacyParts | undefined
+  readonly spec?: SpecParts | undefined
   /** How answers are worked out for who asks, and what their keys do; absent where nothing is set and nothing can be pressed. */
   readonly answers?: (WorkParts & { readonly press: Press }) | undefined
   readonly recent?: Recent | undefined
@@ -63,7 +65,7 @@ export const languageOf = (interaction: APIInteraction, desk: Desk) =>
 /** The reply to an interaction; undefined where it is none of ours. A bug becomes one calm line. */
 export const handleInteraction = async (
   interaction: APIInteraction,
-  { desk, topics, pictures, register, bench, settings, privacy, answers, recent, failed }: HandlerParts,
+  { desk, topics, pictures, register, bench, settings, privacy, spec, answers, recent, failed }: HandlerParts,
 ): Promise<ChatReply | undefined> => {
   const language = languageOf(interaction, desk)
   const { words } = language
@@ -74,6 +76,7 @@ export const handleInteraction = async (
       (await bench?.handle(interaction, topics, language)) ??
       (settings && (await handleSettings(interaction, settings, language))) ??
       (privacy && (await handlePrivacy(interaction, privacy, language))) ??
+      (spec && (await handleSpec(interaction, spec, language))) ??
       (await answers?.press(interaction, language))
     if (ours) return ours
     const ask = askOf(interaction, topics)

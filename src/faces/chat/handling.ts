@@ -18,7 +18,7 @@ export interface Handling {
 
 /** `rest` speaks as the bot: what is told in a channel of a server goes that way. */
 export const buildHandling = (parts: ChatParts, rest: REST): Handling => {
-  const { desk, topics, pictures, shop, store, now, retentionDays, log } = parts
+  const { desk, topics, pictures, shop, store, specs, now, retentionDays, log } = parts
   const { keeperRole: keeper, mechanicRole: mechanic } = parts.settings
   const roles = { keeper, mechanic }
   const likings = createLikings(store, now)
@@ -42,6 +42,7 @@ export const buildHandling = (parts: ChatParts, rest: REST): Handling => {
       bench: createBenchDoor({ shop, roles, pictures }),
       settings: { store, likings, roles, now, tagOf: async (text) => (await shop.wrench(text))?.row.folder.tag },
       privacy: { store, likings, recent, retentionDays },
+      spec: { specs, roles },
       answers: { ...work, press: createPress({ ...work, tell, save: saverOf(shop, roles), now }) },
     },
     offers: {

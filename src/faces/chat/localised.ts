@@ -15,6 +15,9 @@ const tagsOf: Readonly<Record<LocaleName, readonly `${Locale}`[]>> = {
   de: ['de'],
   // Discord has one German.
   'de-CH': [],
+  es: ['es-ES'],
+  'es-419': ['es-419'],
+  fr: ['fr'],
 }
 
 type Node = { readonly [name: string]: unknown }

@@ -53,16 +53,17 @@ export const planRegistration = (ours: readonly Named[], theirs: readonly Named[
 export const changesAnything = ({ add, change, remove }: RegistrationPlan): boolean =>
   add.length + change.length + remove.length > 0
 
-/** GET, compare, one bulk PUT if anything differs. Throws what the REST client throws. */
+/** GET, compare, one bulk PUT if anything differs, and none where it is only tried. Throws what the REST client throws. */
 export const register = async (
   rest: REST,
   applicationId: string,
   commands: readonly Named[],
+  isTried = false,
 ): Promise<RegistrationPlan> => {
   // Without being asked for, what stands in other languages is left out, and every start would look like a change.
   const query = new URLSearchParams({ with_localizations: 'true' })
   const theirs = (await rest.get(Routes.applicationCommands(applicationId), { query })) as Named[]
   const plan = planRegistration(commands, theirs)
-  if (changesAnything(plan)) await rest.put(Routes.applicationCommands(applicationId), { body: commands })
+  if (!isTried && changesAnything(plan)) await rest.put(Routes.applicationCommands(applicationId), { body: commands })
   return plan
 }

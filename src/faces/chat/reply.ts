@@ -8,7 +8,7 @@ import {
 import type { Answer } from '../../questions/answer.ts'
 import type { QuestionName } from '../../questions/index.ts'
 import type { Words } from '../../words/index.ts'
-import { headlineOf, type Section, sectionsOf } from '../wording.ts'
+import { headlineOf, type Section, type SectionName, sectionsInShort, sectionsOf } from '../wording.ts'
 import type { Rows } from './answer/keys.ts'
 
 export interface ChatReply {
@@ -32,12 +32,15 @@ const colours: Readonly<Record<Answer['status'], number>> = {
 /** Texts that came from people are shown as they were typed: no markup, no mentions, no links of theirs come alive. */
 export const escapeChat = (text: string): string => text.replace(/([\\`*_~|>[\]<@#])/g, '\\$1')
 
-const bullet = (line: string): string => (line.startsWith('  ') ? `- ${line.trim()}` : line)
+// Sentences beside each other run into one where a screen is narrow.
+const listed: ReadonlySet<SectionName> = new Set(['cautions', 'faults', 'missing', 'alternatives', 'pointers'])
+const bullet = (line: string, isListed: boolean): string =>
+  isListed || line.startsWith('  ') ? `- ${line.trim()}` : line
 
-const field = ({ title, lines }: Section): { name: string; value: string; cut: boolean } => {
+const field = ({ name: section, title, lines }: Section): { name: string; value: string; cut: boolean } => {
   const kept: string[] = []
   let length = 0
-  for (const line of lines.map((one) => bullet(escapeChat(one)))) {
+  for (const line of lines.map((one) => bullet(escapeChat(one), listed.has(section)))) {
     if (length + line.length + 1 > FIELD) break
     kept.push(line)
     length += line.length + 1
@@ -53,7 +56,7 @@ export const plainText = (answer: Answer, sections: readonly Section[]): string 
   ].join('\n')
 
 const layOut = (answer: Answer, words: Words): { embed: APIEmbed; whole: string | undefined } => {
-  const sections = sectionsOf(answer, words)
+  const sections = sectionsInShort(answer, words)
   const title = answer.question === null ? words.page.askTitle : words.questions[answer.question as QuestionName]
   const description = `**${escapeChat(headlineOf(answer))}**`.slice(0, DESCRIPTION)
   let left = EMBED - title.length - description.length
@@ -76,7 +79,7 @@ const layOut = (answer: Answer, words: Words): { embed: APIEmbed; whole: string 
     fields,
     ...(cut ? { footer: { text: words.faces['whole-answer'] } } : {}),
   }
-  return { embed, whole: cut ? plainText(answer, sections) : undefined }
+  return { embed, whole: cut ? plainText(answer, sectionsOf(answer, words)) : undefined }
 }
 
 /** A figure ready to be sent, and the same in words for those who cannot see it. */

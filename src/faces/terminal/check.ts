@@ -1,7 +1,7 @@
 // A check of a wrench at the terminal: the plan, then reading by reading as they are typed or piped in, the verdict growing, and
 // in the end whether to keep it. Without lines to read it prints what is known. Whoever has the machine keeps as a keeper.
 
-import { checkingOf, toKeep } from '../../desk/checking.ts'
+import { checkingOf, slipsIn, toKeep } from '../../desk/checking.ts'
 import { sayerFor } from '../../desk/say.ts'
 import type { Shop } from '../../desk/shop.ts'
 import type { CheckDocument } from '../../questions/check-document.ts'
@@ -51,7 +51,8 @@ const growth = (document: CheckDocument, setting: string, { words }: Language): 
   return `${render(words.checking.say.soFar, (place) => places[place as keyof typeof places])}. ${document.headline}`
 }
 
-const isYes = (line: string): boolean => /^y(?:es)?$/i.test(line.trim())
+// In any language that is spoken here; whoever types another answer has not said yes.
+const isYes = (line: string): boolean => /^(?:y|yes|j|ja|s|sí|si|o|oui)$/iu.test(line.trim())
 
 const asTyped = (inputs: CheckDocument['inputs']): string =>
   `npm run ask -- check ${Object.entries(inputs)
@@ -94,8 +95,7 @@ const dialogue = async (
     const sure = [inputs['sure'], doubted].filter((one) => one !== undefined).join('; ')
     const more = stands && doubted !== undefined ? { reading: doubted, sure } : { reading: line }
     const grown = await checking.grow({ ...inputs, ...more }, language)
-    const [slip] = grown.faults
-    doubted = slip?.code === 'out-of-range' ? slip.got : undefined
+    doubted = slipsIn(grown)[0]?.got
     for (const { input, got, allowed, hint } of grown.faults) io.out(`  ${input}: “${got}”. ${hint} (${allowed})`)
     if (doubted !== undefined) io.out(`  ${render(terminal.retype, () => doubted)}`)
     if (grown.faults.length === 0) io.out(growth(grown, next.setting.text, language))

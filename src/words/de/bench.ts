@@ -230,13 +230,12 @@ export const bench = {
     add: 'Messwerte in eine Messreihe eintragen',
     show: 'eine Messreihe: was sie bisher sagt, ihre Messwerte, ihr Bild',
     finish: 'eine Messreihe abschließen',
-    list: 'die Messreihen, die neueste zuerst',
+    list: 'die Messreihen, nach ihrer Kennung',
   },
   names: { start: 'beginnen', finish: 'abschließen' },
   chat: {
     kept: '{run}: gespeichert.',
-    noSuchRun: 'Keine Messreihe hat diese Kennung: /bench list.',
-    more: '… und {count} weitere.',
+    noSuchRun: 'Keine Messreihe hat diese Kennung: in der Liste nachsehen.',
   },
   terminal: {
     usage: 'npm run ask -- bench [start | add | show | list | finish] eingabe="wert" …',

@@ -47,6 +47,8 @@ export const chat = {
     server: 'server',
     digest: 'wochenübersicht',
     erase: 'löschen',
+    spec: 'quelle',
+    find: 'finden',
   },
   keys: {
     next: 'Was als Nächstes?',
@@ -110,6 +112,23 @@ export const chat = {
     onlyServer: 'Das gehört zu einem Server: dort verwenden.',
     quietOn: '{channel} ist jetzt still: jede Antwort dort sieht nur, wer fragt.',
     quietOff: '{channel} ist nicht mehr still.',
+  },
+  spec: {
+    offers: {
+      find: 'wo die Werkstatt Herstellerangaben findet',
+      add: 'eintragen, wo eine Herstellerangabe steht; nie die Angabe selbst',
+    },
+    inputs: {
+      text: 'worum es geht: Fahrzeug, Verbindung, Gewinde; leer für alle',
+      title: 'was es ist: ein Werkstatthandbuch, eine Seite, ein Datenblatt',
+      where: 'seine Adresse (https://…) oder sein Regal',
+      covers: 'wofür es gilt, in Worten: Räder, M14x1.5, adapter-setting; leer für alles',
+    },
+    none: 'Dazu steht nichts in der Liste: /quelle eintragen.',
+    found: 'Herstellerangaben stehen hier:',
+    takeOut: 'Eine aus der Liste nehmen',
+    takenOut: 'Herausgenommen.',
+    added: 'Eingetragen; es wird bei Antworten angeboten, für die es gilt:',
   },
   privacy: {
     offers: {

@@ -6,6 +6,7 @@ import { cautions, pointers } from './cautions.ts'
 import { chat } from './chat.ts'
 import { chatRegister } from './chat-register.ts'
 import { checking } from './checking.ts'
+import { choices } from './choices.ts'
 import { digest } from './digest.ts'
 import { faces, page } from './faces.ts'
 import { faults } from './faults.ts'
@@ -24,6 +25,7 @@ import { register } from './register.ts'
 import { sayChecks } from './say-checks.ts'
 import { sayJoint } from './say-joint.ts'
 import { sayReach } from './say-reach.ts'
+import { writing } from './writing.ts'
 
 export const de = inShape({
   say: { ...sayReach, ...sayJoint, ...sayChecks, ...mattersCare, ...mattersPull, ...matters.say, ...asking.say },
@@ -36,8 +38,17 @@ export const de = inShape({
   inputs: { ...matters.inputs, ...asking.inputs, ...inputs, ...bench.asking },
   results: { ...matters.results, ...asking.results, ...results },
   kinds,
-  faults: { ...matters.faults, ...asking.faults, ...checking.faults, ...faults, ...faultsRegister, ...bench.faults },
+  faults: {
+    ...matters.faults,
+    ...asking.faults,
+    ...checking.faults,
+    ...faults,
+    ...faultsRegister,
+    ...writing.faults,
+    ...bench.faults,
+  },
   figures,
+  choices,
   page: { ...asking.page, ...page },
   standings,
   faces: { ...asking.faces, ...faces },
@@ -56,5 +67,6 @@ export const de = inShape({
   chatRegister,
   digest: { ...digest, parts: { ...digest.parts, again: bench.digest } },
   history,
+  writing,
   bench,
 })

@@ -41,6 +41,7 @@ export const topics = {
   bench: 'Messwerte vom Prüfplatz: zwei Sätze gegeneinander',
   convert: 'Drehmoment, Länge, Kraft oder Masse in einer anderen Einheit',
   settings: 'Was eingestellt ist: eigene Einheiten, eigener Schlüssel; für den Server Einheiten, Kanäle',
+  spec: 'Wo die Werkstatt Herstellerangaben findet: ihre eigene Liste, nie eine Angabe',
   privacy: 'Was von einem selbst gespeichert ist, und wie es gelöscht wird',
 } as const
 

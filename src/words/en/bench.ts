@@ -219,13 +219,12 @@ export const bench = {
     add: 'add readings to a bench run',
     show: 'a bench run: its verdict so far, its readings, its picture',
     finish: 'finish a bench run',
-    list: 'the bench runs, the newest first',
+    list: 'the bench runs, by their tags',
   },
   names: { start: 'start', finish: 'finish' },
   chat: {
     kept: '{run}: kept.',
-    noSuchRun: 'No bench run has this tag: /bench list.',
-    more: '… and {count} more.',
+    noSuchRun: 'No bench run has this tag: look at the list.',
   },
   terminal: {
     usage: 'npm run ask -- bench [start | add | show | list | finish] input="value" …',

@@ -4,7 +4,7 @@ export const cautions = {
   'maker-first':
     "The maker's own figure and procedure come first; this works out what to dial for a figure you already have.",
   'critical-joint':
-    'Wheels, brakes, steering, belts, lifting, pressure, aircraft: a qualified person and the maker’s procedure decide.',
+    'Wheels, brakes, steering, seat belts, lifting, pressure, aircraft: a qualified person and the maker’s procedure decide.',
   'one-hand':
     'Pull by the grip only: a second hand at the head changes the torque as soon as an adapter reaches ahead or back.',
   'points-back':

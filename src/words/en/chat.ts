@@ -47,6 +47,8 @@ export const chat = {
     server: 'server',
     digest: 'digest',
     erase: 'erase',
+    spec: 'spec',
+    find: 'find',
   },
   keys: {
     next: 'What next?',
@@ -110,6 +112,23 @@ export const chat = {
     onlyServer: 'This belongs to a server: use it there.',
     quietOn: '{channel} is quiet now: every answer there is for the asker alone.',
     quietOff: '{channel} is no longer quiet.',
+  },
+  spec: {
+    offers: {
+      find: 'where the shop finds makers’ figures',
+      add: 'add where a maker’s figure is found; never the figure itself',
+    },
+    inputs: {
+      text: 'what it is about: vehicle, joint, thread; nothing for all',
+      title: 'what it is: a workshop book, a page, a data sheet',
+      where: 'its address (https://…) or its shelf',
+      covers: 'what it is for, in words: wheels, M14x1.5, adapter-setting; nothing for everything',
+    },
+    none: 'Nothing of that is in the list: /spec add.',
+    found: 'Makers’ figures are found here:',
+    takeOut: 'Take one out of the list',
+    takenOut: 'Taken out.',
+    added: 'Added; it is offered with answers that it covers:',
   },
   privacy: {
     offers: {

@@ -205,7 +205,7 @@ export const faults = {
   },
   'head-past-lever': {
     allowed: 'a change of less than {limit}',
-    hint: 'A head cannot be shorter than the whole lever: look at the lengths.',
+    hint: 'A head cannot be shorter by the whole lever: look at the lengths.',
   },
   'balance-past-pull': {
     allowed: 'about as far as the pull at most: {limit}',

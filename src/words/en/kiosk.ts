@@ -58,7 +58,7 @@ export const kiosk = {
     maker:
       'The maker’s figure and procedure come first. This desk never gives a maker’s torque figure, and never changes one by guess.',
     people:
-      'Wheels, brakes, steering, belts, lifting, pressure and aircraft: a qualified person decides, by the maker’s procedure and the local rules.',
+      'Wheels, brakes, steering, seat belts, lifting, pressure and aircraft: a qualified person decides, by the maker’s procedure and the local rules.',
     band: 'A band is where 95 in 100 results lie if lengths, hand and wrench are as good as is usual; what was taken without being told is listed as assumed.',
     friction:
       'Friction of threads and seats spans two to one between books. A clamp force from a torque is a range, and the range is the answer.',

@@ -41,6 +41,7 @@ export const topics = {
   bench: 'Readings from the bench: two sets against each other',
   convert: 'A torque, length, force or mass in another unit',
   settings: 'What is set: your units and wrench; for the server units, quiet channels, reports, digest',
+  spec: 'Where the shop finds makers’ figures: its own list, never a figure',
   privacy: 'What is kept of you, and how to erase it',
 } as const
 

@@ -5,8 +5,9 @@ import { offersOf } from '../../../commands/topic.ts'
 import { buildCommands } from '../../../src/faces/chat/commands.ts'
 import { readCommand } from '../../../src/faces/chat/reading.ts'
 import { questionNames, questions } from '../../../src/questions/index.ts'
-import { languages } from '../../../src/words/index.ts'
+import { languages, localeNames } from '../../../src/words/index.ts'
 import { commandFor } from '../../support/doors.ts'
+import { checkCommandList } from '../../support/fake-discord/limits.ts'
 
 interface Option {
   name: string
@@ -49,6 +50,39 @@ describe('the commands', () => {
       expect(new Set((option.options ?? []).map(({ name }) => name)).size).toBe(option.options?.length ?? 0)
     },
   )
+
+  it.each(localeNames)(
+    'in the words of a shop that speaks %s, with every language laid over, are what Discord takes',
+    (name) => {
+      const list = JSON.parse(JSON.stringify(buildCommands(topics, languages[name].words)))
+      expect(checkCommandList(list)).toEqual([])
+    },
+  )
+
+  it('are told in every language that Discord and we share, names and descriptions, en-US among them', () => {
+    type Told = { name_localizations?: Record<string, string>; description_localizations?: Record<string, string> }
+    for (const command of buildCommands(topics, languages.en.words) as Told[]) {
+      const { name_localizations: names = {}, description_localizations: told } = command
+      expect(Object.keys(names).sort()).toEqual(['de', 'en-GB', 'en-US', 'es-419', 'es-ES', 'fr'])
+      if (told) expect(Object.keys(told).sort()).toEqual(Object.keys(names).sort())
+    }
+  })
+
+  it('have a name each in every language, within a command and beside the others', () => {
+    const commandsOf = buildCommands(topics, languages.en.words) as unknown as Array<{
+      name: string
+      name_localizations: Record<string, string>
+      options?: Array<{ name: string; type: number; name_localizations?: Record<string, string> }>
+    }>
+    for (const tag of ['de', 'es-ES', 'es-419', 'fr']) {
+      const names = commandsOf.map((one) => one.name_localizations[tag])
+      expect(new Set(names).size).toBe(names.length)
+      for (const { name, options = [] } of commandsOf) {
+        const parts = options.filter(({ type }) => type === 1).map((one) => one.name_localizations?.[tag])
+        expect(new Set(parts).size, `${name} in ${tag}`).toBe(parts.length)
+      }
+    }
+  })
 
   it('no command is longer than 8000 characters in all', () => {
     for (const command of commands) {

@@ -1,104 +1,29 @@
 // The keys under an answer, pressed: each reply within Discord's limits, the same digits as the question asked by itself, nothing
 // public changed under anybody's eyes, and only who may taking it away.
 import { beforeEach, describe, expect, it } from 'vitest'
-import { topics } from '../../../commands/index.ts'
-import type { Desk } from '../../../src/desk/desk.ts'
-import { createDesk } from '../../../src/desk/desk.ts'
-import { lenderOf } from '../../../src/desk/lend.ts'
-import { createPress } from '../../../src/faces/chat/answer/press.ts'
-import { saverOf } from '../../../src/faces/chat/answer/save.ts'
-import { buildCommands } from '../../../src/faces/chat/commands.ts'
-import { type HandlerParts, handleInteraction } from '../../../src/faces/chat/handler.ts'
-import { createLikings, ownScope, serverScope } from '../../../src/faces/chat/liking.ts'
-import type { ChatReply } from '../../../src/faces/chat/reply.ts'
-import { memoryStore } from '../../../src/store/memory.ts'
+import { handleInteraction } from '../../../src/faces/chat/handler.ts'
+import { ownScope, serverScope } from '../../../src/faces/chat/liking.ts'
 import { languages } from '../../../src/words/index.ts'
 import { cases } from '../../contract/cases.ts'
-import { commandFor, testShop } from '../../support/doors.ts'
+import { type Chat, isPrivate, keyOf, openChatInProcess, START, said, verbsOf } from '../../support/chat.ts'
+import { commandFor } from '../../support/doors.ts'
 import { type Ask, people, places } from '../../support/fake-discord/ask.ts'
-import { checkCallback, type Json } from '../../support/fake-discord/limits.ts'
-import { buildInteraction } from '../../support/fake-discord/raw-interaction.ts'
 import { snowflake } from '../../support/fake-discord/snowflake.ts'
 
 const { words } = languages.en
-const NOW = Date.parse('2026-06-01T10:00:00Z')
-const png = Buffer.from('not looked into')
 const MANAGES = String(1n << 5n)
-const commands = buildCommands(topics, words) as unknown as Json[]
+const at = new Date(START).toISOString()
 
-let parts: HandlerParts
-let desk: Desk
-let told: Array<{ channel: string; body: unknown }>
-let store: ReturnType<typeof memoryStore>
-let shop: ReturnType<typeof testShop>
-let now = NOW
-
+let chat: Chat
+let send: Chat['send']
+let press: Chat['press']
 beforeEach(() => {
-  now = NOW
-  store = memoryStore()
-  shop = testShop()
-  desk = createDesk({ system: 'metric', locale: 'en', borrow: lenderOf(shop) })
-  told = []
-  const likings = createLikings(store, () => now)
-  const roles = { keeper: undefined, mechanic: undefined }
-  const work = { desk, pictures: { png: async () => png }, likings, roles }
-  const tell = async (channel: string, body: unknown) => told.push({ channel, body }) > 0
-  const answers = { ...work, press: createPress({ ...work, tell, save: saverOf(shop, roles), now: () => now }) }
-  const failed = (error: unknown): string => {
-    throw error
-  }
-  parts = { desk, topics, pictures: work.pictures, answers, failed }
+  chat = openChatInProcess()
+  send = chat.send
+  press = chat.press
 })
-
-const send = async (ask: Ask): Promise<ChatReply> => {
-  const raw = buildInteraction({ user: people.asker, ...ask }, { applicationId: '9', commands, now })
-  const reply = await handleInteraction(raw as never, parts)
-  if (!reply) throw new Error('no reply')
-  const type = reply.modal ? 9 : reply.way === 'remove' ? 6 : reply.way === 'update' ? 7 : 4
-  const files = reply.files.map(({ name, data }, n) => ({
-    ...{ key: `files[${n}]`, name, contentType: 'image/png' },
-    ...{ size: data.length, bytes: data },
-  }))
-  const body = type === 6 ? { type } : { type, data: reply.modal ?? reply.data }
-  expect(checkCallback(JSON.parse(JSON.stringify(body)), files, raw)).toEqual([])
-  return reply
-}
 
 const adapter: Ask = { command: 'adapter', options: { torque: '120 N·m', lever: '380 mm', adapter: '45 mm@30' } }
-
-type Component = {
-  custom_id?: string
-  label?: string
-  options?: Array<{ label: string; value: string }>
-  components?: Component[]
-}
-const componentsOf = (reply: ChatReply): Component[] =>
-  ((reply.data.components ?? []) as Component[]).flatMap(({ components = [] }) => components)
-const keyOf = (reply: ChatReply, verb: string): Component => {
-  const found = componentsOf(reply).find(({ custom_id: id }) => id?.startsWith(`${verb}~`))
-  if (!found)
-    throw new Error(`no key ${verb} among ${componentsOf(reply).map(({ custom_id: id }) => id?.split('~')[0])}`)
-  return found
-}
-const verbsOf = (reply: ChatReply): string[] =>
-  componentsOf(reply).map(({ custom_id: id = '' }) => id.split('~')[0] as string)
-const messageOf = (reply: ChatReply, at = now): Json => ({
-  id: snowflake(at - 1000),
-  channel_id: places.channel,
-  type: 20,
-  content: '',
-  flags: Number(reply.data.flags ?? 0),
-  components: JSON.parse(JSON.stringify(reply.data.components ?? [])),
-  attachments: [],
-  embeds: [],
-})
-const press = (reply: ChatReply, verb: string, more: Ask = {}): Promise<ChatReply> => {
-  const { custom_id: customId = '', options } = keyOf(reply, verb)
-  const component: Ask = { kind: 'component', customId, componentType: options ? 3 : 2, message: messageOf(reply) }
-  return send({ ...component, ...more })
-}
-const isPrivate = (reply: ChatReply): boolean => reply.data.flags === 64
-const said = (reply: ChatReply): string => reply.data.embeds?.[0]?.description ?? reply.data.content ?? ''
 
 describe('the keys under an answer', () => {
   it('an answer for all can be refined, pictured, edited and taken away; one for the asker can be shown to all', async () => {
@@ -112,12 +37,19 @@ describe('the keys under an answer', () => {
   it('every answer of the table has keys that fit, and the working of each is whole', async () => {
     for (const { question, raw } of cases) {
       const command = commandFor(question, raw)
-      const interaction = { id: snowflake(now), application_id: '9', type: 2, token: 't', version: 1, locale: 'en-US' }
+      const interaction = {
+        id: snowflake(START),
+        application_id: '9',
+        type: 2,
+        token: 't',
+        version: 1,
+        locale: 'en-US',
+      }
       const full = { ...interaction, user: people.asker, data: command }
-      const reply = await handleInteraction(full as never, parts)
+      const reply = await handleInteraction(full as never, chat.parts)
       if (!reply || isPrivate(reply)) continue
       expect(verbsOf(reply), question).toContain('gone')
-      const answer = await desk.ask(question, raw, { door: 'chat' })
+      const answer = await chat.desk.ask(question, raw, { door: 'chat' })
       expect(verbsOf(reply).includes('work'), question).toBe(answer.steps.length > 0)
       if (answer.steps.length === 0) continue
       const working = await press(reply, 'work', { guild: null })
@@ -135,7 +67,7 @@ describe('the keys under an answer', () => {
     expect(reply.way).toBeUndefined()
     expect(isPrivate(reply)).toBe(true)
     expect(said(reply)).toContain('120 N·m')
-    const same = desk.ask(
+    const same = chat.desk.ask(
       'adapter-setting',
       { torque: '120 N·m', lever: '380 mm', adapter: '45 mm@90' },
       { door: 'chat' },
@@ -179,10 +111,10 @@ describe('the keys under an answer', () => {
     const changed = await send({
       kind: 'modal',
       customId,
-      message: messageOf(own),
+      message: chat.messageOf(own),
       fields: { torque: '100 N·m', lever: '380 mm', adapter: '45 mm@30', tolerance: '' },
     })
-    const same = desk.ask(
+    const same = chat.desk.ask(
       'adapter-setting',
       { torque: '100 N·m', lever: '380 mm', adapter: '45 mm@30' },
       { door: 'chat' },
@@ -197,7 +129,12 @@ describe('the keys under an answer', () => {
     const form = await press(gap, 'fill')
     const names = [...JSON.stringify(form.modal).matchAll(/"custom_id":"([^"]+)"/g)].map(([, name]) => name)
     expect(names).toEqual(['fill~', 'lever'])
-    const whole = await send({ kind: 'modal', customId: 'fill~', message: messageOf(gap), fields: { lever: '380 mm' } })
+    const whole = await send({
+      kind: 'modal',
+      customId: 'fill~',
+      message: chat.messageOf(gap),
+      fields: { lever: '380 mm' },
+    })
     expect(said(whole)).toContain('107.3 N·m')
   })
 
@@ -221,9 +158,9 @@ describe('the keys under an answer', () => {
     const open = await send(adapter)
     expect(said(await press(open, 'next', { values: ['0:pull'] }))).toBe(words.chat.formOld)
     expect(said(await press(open, 'next', { values: ['99:adapter-setting'] }))).toBe(words.chat.formOld)
-    expect(said(await press(open, 'work', { message: messageOf(open, now - 8 * 86_400_000) }))).toBe(words.chat.formOld)
+    expect(said(await press(open, 'work', { message: chat.messageOf(open, 8 * 86_400_000) }))).toBe(words.chat.formOld)
     const spoilt = {
-      ...messageOf(open),
+      ...chat.messageOf(open),
       components: [{ type: 1, components: [{ type: 2, custom_id: 'work~1AAA', label: 'x', style: 2 }] }],
     }
     expect(said(await press(open, 'work', { customId: 'work~1AAA', message: spoilt }))).toBe(words.chat.formOld)
@@ -253,11 +190,11 @@ describe('taking an answer away', () => {
 
 describe('an answer that looks wrong', () => {
   const setReports = () =>
-    store.set({
+    chat.store.set({
       scope: serverScope(places.shop),
       name: 'reports',
       value: '777',
-      at: new Date(now).toISOString(),
+      at,
       by: { role: 'keeper', door: 'chat' },
     })
 
@@ -267,10 +204,13 @@ describe('an answer that looks wrong', () => {
     const form = await press(open, 'wrong')
     expect(form.modal?.custom_id).toBe('wrong~')
     const what = 'should be **more** @everyone'
-    const reply = await send({ kind: 'modal', customId: 'wrong~', message: messageOf(open), fields: { what } })
+    const reply = await send({ kind: 'modal', customId: 'wrong~', message: chat.messageOf(open), fields: { what } })
     expect(said(reply)).toBe(words.chat.wrong.sent)
-    expect(told).toHaveLength(1)
-    const { channel, body } = told[0] as { channel: string; body: { embeds: unknown[]; allowed_mentions: unknown } }
+    expect(chat.told).toHaveLength(1)
+    const { channel, body } = chat.told[0] as {
+      channel: string
+      body: { embeds: unknown[]; allowed_mentions: unknown }
+    }
     expect(channel).toBe('777')
     expect(body.allowed_mentions).toEqual({ parse: [] })
     expect(JSON.stringify(body.embeds)).toContain('\\\\*\\\\*more')
@@ -284,14 +224,14 @@ describe('an answer that looks wrong', () => {
 
 describe('what is set', () => {
   const setOwn = (name: string, value: string) =>
-    store.setOwn({ owner: ownScope(people.asker.id), name, value, at: new Date(now).toISOString() })
+    chat.store.setOwn({ owner: ownScope(people.asker.id), name, value, at })
 
   it('a quiet channel has answers for the asker alone, and nothing to show to all', async () => {
-    await store.set({
+    await chat.store.set({
       scope: serverScope(places.shop),
       name: 'quiet',
       value: `1,${places.channel}`,
-      at: new Date(now).toISOString(),
+      at,
       by: { role: 'keeper', door: 'chat' },
     })
     const reply = await send(adapter)
@@ -305,7 +245,7 @@ describe('what is set', () => {
     const bare: Ask = { command: 'adapter', options: { torque: '120', lever: '380', adapter: '45@30' } }
     const reply = await send(bare)
     expect(said(reply)).toContain('108.8 N·m')
-    expect(JSON.stringify(reply.data.embeds)).toContain('120 N·m = 88.5 lbf·ft (assumed)')
+    expect(JSON.stringify(reply.data.embeds)).toMatch(/assumed: [^"]*Torque 120 N·m · Lever 380 mm/)
     const working = await press(reply, 'work', { user: people.other })
     expect(working.data.content).toContain('108.8 N·m')
     expect(said(await send({ ...bare, user: people.other }))).toContain('cannot be worked out')
@@ -313,32 +253,32 @@ describe('what is set', () => {
 
   it('an own wrench is asked where none is named and nothing of one is typed', async () => {
     const wrench = { tag: 'W-07', name: 'half inch', 'wrench-type': 'click', most: '200 N·m', lever: '400 mm' }
-    const kept = await shop.keep('wrench', wrench, { role: 'keeper', door: 'http', key: 'k' })
+    const kept = await chat.shop.keep('wrench', wrench, { role: 'keeper', door: 'http', key: 'k' })
     expect(kept.kind).toBe('kept')
     await setOwn('wrench', 'W-07')
     const without = await send({ command: 'adapter', options: { torque: '120 N·m', adapter: '45 mm' } })
-    expect(JSON.stringify(without.data.embeds)).toContain('W-07 (assumed)')
+    expect(JSON.stringify(without.data.embeds)).toMatch(/assumed: [^"]*Wrench W-07/)
     const typed = await send(adapter)
     expect(JSON.stringify(typed.data.embeds)).not.toContain('W-07')
   })
 
   it('a keeper saves the lever of an answer to the card of a wrench; others have no key for it', async () => {
     const wrench = { tag: 'W-07', name: 'half inch', 'wrench-type': 'click', most: '200 N·m', lever: '400 mm' }
-    await shop.keep('wrench', wrench, { role: 'keeper', door: 'http', key: 'k' })
+    await chat.shop.keep('wrench', wrench, { role: 'keeper', door: 'http', key: 'k' })
     const keeper = { raw: { member: { user: people.asker, roles: [], permissions: MANAGES } } }
     const plain = { raw: { member: { user: people.asker, roles: [], permissions: '0' } } }
     expect(verbsOf(await send({ ...adapter, ...plain }))).not.toContain('save')
     const open = await send({ ...adapter, ...keeper })
     expect((await press(open, 'save', keeper)).modal?.custom_id).toBe('save~')
-    const form: Ask = { kind: 'modal', customId: 'save~', message: messageOf(open), fields: { wrench: 'w-07' } }
+    const form: Ask = { kind: 'modal', customId: 'save~', message: chat.messageOf(open), fields: { wrench: 'w-07' } }
     expect(said(await send({ ...form, ...plain }))).toBe(words.chatRegister.forbidden)
     expect(said(await send({ ...form, ...keeper }))).toBe('W-07: Lever 380 mm.')
-    expect((await shop.wrench('W-07'))?.row.folder.card.entry.body.lever?.text).toBe('380 mm')
+    expect((await chat.shop.wrench('W-07'))?.row.folder.card.entry.body.lever?.text).toBe('380 mm')
   })
 
   it('a store that is away gives answers as if nothing were set', async () => {
-    await store.close()
-    now += 60_000
+    await chat.store.close()
+    chat.pass(60_000)
     expect(said(await send(adapter))).toContain('108.8 N·m')
   })
 })

@@ -229,6 +229,99 @@ describe('signing in', () => {
   })
 })
 
+const dropped = { wrench: 'W-07', what: 'dropped', date: '2026-05-01', note: 'off <b>the</b> "bench"' }
+const reading = { wrench: 'W-07', date: '2026-05-01', way: 'tester', state: 'as-found', points: '100 N·m: 1010 N·m' }
+const hiddenIn = (html: string): Record<string, string> =>
+  Object.fromEntries(
+    [...html.matchAll(/<input type="hidden" name="([^"]+)" value="([^"]*)"/g)].map(([, name = '', value = '']) => [
+      name,
+      value.replaceAll('&quot;', '"').replaceAll('&lt;', '<').replaceAll('&amp;', '&'),
+    ]),
+  )
+
+describe('a form that was sent', () => {
+  it('before and was changed since is told so in words for people, and can then be sent', async () => {
+    await start()
+    const cookie = await signIn()
+    const { token, key } = await form('/keep/wrench', cookie)
+    await send('/keep/wrench', { token, key, ...card }, { cookie })
+    const own = await form('/keep/event?wrench=W-07', cookie)
+    const first = { token: own.token, key: own.key, ...dropped }
+    expect((await send('/keep/event', first, { cookie })).statusCode).toBe(303)
+    const changed = { ...first, date: '2026-05-02' }
+    const back = await send('/keep/event', changed, { cookie })
+    expect(back.statusCode).toBe(422)
+    expect(back.body).toContain('This form was sent before with other content')
+    expect(back.body).not.toContain('Idempotency')
+    expect(back.body).toContain('2026-05-02')
+    expect(keyOf(back.body)).not.toBe(own.key)
+    const anew = { ...changed, key: keyOf(back.body) }
+    expect((await send('/keep/event', anew, { cookie })).statusCode).toBe(303)
+    expect((await send('/keep/event', anew, { cookie })).statusCode).toBe(303)
+    expect(await entries()).toBe(3)
+  })
+
+  it('after the session ended goes along through the sign-in, and comes back to be looked at', async () => {
+    await start()
+    const cookie = await signIn()
+    const { token, key } = await form('/keep/wrench', cookie)
+    await send('/keep/wrench', { token, key, ...card }, { cookie })
+    const own = await form('/keep/event', cookie)
+    minutes = 6
+    const late = await send('/keep/event', { token: own.token, key: own.key, ...dropped, odd: 'x' }, { cookie })
+    expect(late.statusCode).toBe(403)
+    expect(late.body).toContain('What you typed is still here')
+    expect(late.body).not.toContain('<b>the</b>')
+    const carried = hiddenIn(late.body)
+    expect(Object.keys(carried)).not.toContain('carried-odd')
+    expect(Object.values(carried)).not.toContain(own.token)
+    const wrong = await send('/sign-in', { ...carried, pin: '111222' })
+    expect(hiddenIn(wrong.body)).toEqual(carried)
+    const signed = await send('/sign-in', { ...carried, pin: PIN })
+    expect(signed.statusCode).toBe(200)
+    expect(await entries()).toBe(1)
+    expect(signed.body).toContain('off &lt;b>the&lt;/b> &quot;bench&quot;')
+    expect(keyOf(signed.body)).toBe(own.key)
+    const anew = String(signed.headers['set-cookie']).split(';')[0] as string
+    const sent = { ...dropped, token: tokenOf(signed.body), key: keyOf(signed.body) }
+    expect((await send('/keep/event', sent, { cookie: anew })).statusCode).toBe(303)
+    expect(await entries()).toBe(2)
+  })
+
+  it('by a page of somebody else is carried nowhere, and what is no form of ours neither', async () => {
+    await start()
+    const strange = await send('/keep/event', dropped, { 'sec-fetch-site': 'cross-site' })
+    expect(strange.body).not.toContain('carried')
+    const odd = await send('/sign-in', { carried: 'nothing', 'carried-note': 'x', pin: PIN, onward: '/board' })
+    expect([odd.statusCode, odd.headers.location]).toEqual([303, '/board'])
+    expect(
+      (await send('/sign-in', { carried: 'event', 'carried-note': 'x'.repeat(30_000), pin: PIN })).statusCode,
+    ).toBe(413)
+    for (const onward of ['/kiln\u2603', '/a\u0007b', '/a\u0000'])
+      expect((await send('/sign-in', { pin: PIN, onward })).headers.location).toBe('/')
+  })
+
+  it('asks back a reading that looks like a slip, and keeps it when somebody says that it stands', async () => {
+    await start()
+    const cookie = await signIn()
+    const { token, key } = await form('/keep/wrench', cookie)
+    await send('/keep/wrench', { token, key, ...card }, { cookie })
+    const own = await form('/keep/check?wrench=W-07', cookie)
+    const sent = { token: own.token, key: own.key, ...reading }
+    const slip = await send('/keep/check', sent, { cookie })
+    expect(slip.statusCode).toBe(422)
+    expect(slip.body).toContain('It does show 1010 N·m')
+    expect(await entries()).toBe(1)
+    const sure = /name="sure" value="([^"]+)"/.exec(slip.body)?.[1] ?? ''
+    expect((await send('/keep/check', { ...sent, sure: '99 N·m' }, { cookie })).statusCode).toBe(422)
+    expect((await send('/keep/check', { ...sent, sure }, { cookie })).statusCode).toBe(303)
+    expect(await entries()).toBe(2)
+    const ahead = await send('/keep/check', { ...sent, key: 'k', date: '2199-01-01' }, { cookie })
+    expect(ahead.statusCode).toBe(422)
+    expect(ahead.body).not.toContain('name="sure"')
+  })
+})
+
 describe('writing', () => {
   it('keeps what a form says, once however often it is sent, and shows it', async () => {
     await start()

@@ -109,6 +109,73 @@ describe('sheets', () => {
   })
 })
 
+describe('a dry-run', () => {
+  const used = { date: '2026-05-02', count: '12', since: 'check' }
+  const dropped = { what: 'dropped', date: '2026-05-02' }
+  const scale = { tag: 'S-1', name: 'Scale', 'gauge-type': 'luggage-scale' }
+  const written = async () => (await http.inject('/v1/export.csv')).body
+
+  it('of anything that may be written is judged and not kept', async () => {
+    await start()
+    const { id } = (await post('/v1/wrenches', card, KEEPER)).json<{ id: string }>()
+    const before = await written()
+    for (const [url, body] of [
+      ['/v1/wrenches', { ...card, tag: 'W-08' }],
+      ['/v1/wrenches/W-07/events', dropped],
+      ['/v1/wrenches/W-07/uses', used],
+      ['/v1/gauges', scale],
+      ['/v1/withdrawals', { supersedes: id, why: 'never was' }],
+    ] as const) {
+      const reply = await post(`${url}?dry-run`, body, KEEPER)
+      expect([url, reply.statusCode, reply.json()]).toEqual([url, 200, { kept: false, again: false }])
+      expect((await post(`${url}?dry-run=no`, body, KEEPER)).statusCode).toBe(400)
+      expect((await post(`${url}?dry-run`, body)).statusCode).toBe(401)
+      const wrong = await post(`${url}?dry-run`, { ...body, odd: '1' }, KEEPER)
+      expect(wrong.json()).toMatchObject({ faults: [{ input: 'odd', code: 'unknown-input' }] })
+      expect(wrong.statusCode).toBe(422)
+    }
+    expect(await written()).toBe(before)
+    expect((await post('/v1/wrenches?dry-run', { ...card, tag: 'W-08' }, MECHANIC)).statusCode).toBe(403)
+  })
+
+  it('tells what the record refuses, and what it has already', async () => {
+    await start()
+    await post('/v1/wrenches', card, KEEPER, { 'idempotency-key': 'k-1' })
+    const twice = await post('/v1/wrenches?dry-run', card, KEEPER)
+    expect(twice.json()).toMatchObject({ faults: [{ input: 'tag', code: 'conflict' }] })
+    const known = await post('/v1/wrenches?dry-run', card, KEEPER, { 'idempotency-key': 'k-1' })
+    expect(known.json()).toEqual({ kept: false, again: true })
+  })
+})
+
+describe('what is sent to the address of a wrench', () => {
+  it.each(['events', 'uses', 'checks', 'checks?dry-run'])('as %s is not kept of another', async (word) => {
+    await start()
+    for (const tag of ['W-07', 'W-08']) await post('/v1/wrenches', { ...card, tag }, KEEPER)
+    const body = {
+      events: { what: 'dropped', date: '2026-05-02' },
+      uses: { date: '2026-05-02', count: '1', since: 'check' },
+    }
+    const sent = body[word as keyof typeof body] ?? check
+    for (const wrench of ['W-08', ['W-08'], ['W-07', 'W-08']]) {
+      const reply = await post(`/v1/wrenches/W-07/${word}`, { ...sent, wrench }, KEEPER)
+      expect(reply.statusCode).toBe(400)
+      expect(reply.json()).toMatchObject({ detail: expect.stringContaining('another wrench') })
+    }
+    expect((await post(`/v1/wrenches/W-07/${word}`, { ...sent, wrench: 'w-07' }, KEEPER)).statusCode).toBeLessThan(300)
+    const [, other] = (await http.inject('/v1/wrenches')).json<{ wrenches: Array<{ status: { code: string } }> }>()
+      .wrenches
+    expect(other?.status.code).toBe('check-due')
+  })
+
+  it('as a plan neither', async () => {
+    await start()
+    await post('/v1/wrenches', card, KEEPER)
+    expect((await http.inject('/v1/wrenches/W-07/check-plan?way=tester&wrench=W-08')).statusCode).toBe(400)
+    expect((await http.inject('/v1/wrenches/W-07/check-plan?way=tester&wrench=w-07')).statusCode).toBe(200)
+  })
+})
+
 describe('which wrench', () => {
   it('is answered from the register as it is now, and kept by nobody', async () => {
     await start()

@@ -91,14 +91,14 @@ export const createBenchDoor = ({ shop, roles, pictures }: BenchDoorParts): Benc
 
   const shown = async (
     tag: string,
-    told: readonly string[],
+    told: (run: string) => readonly string[],
     language: Language,
     withPicture: boolean,
   ): Promise<ChatReply> => {
     const found = await shop.runs.one(tag)
     if (!found) return privateLine(language.words.bench.chat.noSuchRun)
     const document = runDocument(found.folder, language, shop.today().today)
-    return runMessage(document, told, withPicture ? await pictureOf(document, language) : undefined)
+    return runMessage(document, told(document.tag), withPicture ? await pictureOf(document, language) : undefined)
   }
 
   const keep = async (
@@ -115,13 +115,13 @@ export const createBenchDoor = ({ shop, roles, pictures }: BenchDoorParts): Benc
     const kept = await shop.keep(runKeeps[word], whole, { role, door: 'chat', key: `chat-${interaction.id}` })
     if (kept.kind === 'forbidden') return privateLine(words.chatRegister.forbidden)
     if (kept.kind === 'refused') return refused(faultLines(kept, language), language)
-    const run = tagOf(kept.entry) ?? ''
-    const told = [
+    // As it was begun, however it was typed.
+    const told = (run: string): string[] => [
       render(words.bench.chat.kept, () => run),
       ...(isDayTold ? [] : [words.chatRegister.dayAssumed]),
       ...(kept.again ? [words.chatRegister.known] : []),
     ]
-    return shown(run, told, language, word !== 'start')
+    return shown(tagOf(kept.entry) ?? '', told, language, word !== 'start')
   }
 
   const list = async ({ words }: Language): Promise<ChatReply> => {
@@ -145,7 +145,7 @@ export const createBenchDoor = ({ shop, roles, pictures }: BenchDoorParts): Benc
       const { word, raw } = part
       if (word === 'list') return list(language)
       if (keepsRun(word)) return keep(word, raw, interaction, language)
-      return shown(raw['run'] ?? '', [], language, true)
+      return shown(raw['run'] ?? '', () => [], language, true)
     },
   }
 }

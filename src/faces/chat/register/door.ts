@@ -2,7 +2,7 @@
 // asked here, as chat knows people by Discord's permissions and roles.
 import { type APIInteraction, ApplicationCommandOptionType, ComponentType, InteractionType } from 'discord.js'
 import type { RegisterWord, Topic } from '../../../../commands/topic.ts'
-import { checkingOf } from '../../../desk/checking.ts'
+import { checkingOf, slipsIn } from '../../../desk/checking.ts'
 import type { Shop } from '../../../desk/shop.ts'
 import type { EventKind } from '../../../register/bodies.ts'
 import type { Language } from '../../../words/index.ts'
@@ -30,10 +30,13 @@ interface Pending {
   readonly tag: string
   readonly texts: FormTexts
   readonly at: number
+  /** The form's own name, the same each time that it comes back: whatever is pressed twice, it is kept once. */
+  readonly form: string
 }
 
 const MOST_PENDING = 200
 const PENDING_MS = 900_000
+const formName = /^\d{1,20}$/
 
 export interface RegisterDoor {
   /** Undefined where the interaction is none of the register's. */
@@ -66,11 +69,22 @@ const readPart = (interaction: APIInteraction, topics: readonly Topic[]): Asked 
 export const createRegisterDoor = ({ shop, roles, pictures, now }: RegisterDoorParts): RegisterDoor => {
   const views = createViews(shop, pictures)
   const pending = new Map<string, Pending>()
-  const remember = (key: string, one: Pending): void => {
-    pending.set(key, one)
+  /** Forms that are kept already: their buttons still stand in the chat. */
+  const done = new Map<string, number>()
+  const remember = (key: string, one: Omit<Pending, 'at'>): void => {
+    pending.set(key, { ...one, at: now() })
     for (const [oldest, { at }] of pending) {
       if (pending.size <= MOST_PENDING && now() - at < PENDING_MS) break
       pending.delete(oldest)
+    }
+  }
+  const finish = (form: string): void => {
+    const names = [...pending].flatMap(([key, one]) => (one.form === form ? [key] : []))
+    for (const name of [form, ...names]) done.set(name, now())
+    for (const name of names) pending.delete(name)
+    for (const [oldest, at] of done) {
+      if (done.size <= MOST_PENDING && now() - at < PENDING_MS) break
+      done.delete(oldest)
     }
   }
 
@@ -127,12 +141,13 @@ export const createRegisterDoor = ({ shop, roles, pictures, now }: RegisterDoorP
     const { words } = language
     const role = roleIn(interaction, roles)
     if (!role) return privateLine(words.chatRegister.forbidden)
+    if (done.has(one.form)) return privateLine(words.chatRegister.known)
     const raw = rawOfForm(one.tag, one.texts)
-    const grown = await checkingOf(shop).grow(raw, language)
-    const slips = isSure ? [] : grown.faults.filter(({ code }) => code === 'out-of-range')
+    const read = await checkingOf(shop).grow(raw, language)
+    const slips = slipsIn(read)
     const again = button(`again:${interaction.id}`, words.chatRegister.tryAgain)
-    if (slips.length > 0) {
-      remember(interaction.id, { ...one, at: now() })
+    if (slips.length > 0 && !isSure) {
+      remember(interaction.id, one)
       const sure = button(`sure:${interaction.id}`, words.chatRegister.asShown)
       return refused(
         slips.map(({ got, hint }) => `“${got}”. ${hint}`),
@@ -140,14 +155,18 @@ export const createRegisterDoor = ({ shop, roles, pictures, now }: RegisterDoorP
         [row(again, sure)],
       )
     }
-    const kept = await shop.keep('check', raw, { role, door: 'chat', key: `chat-${interaction.id}` })
+    const kept = await shop.keep('check', raw, { role, door: 'chat', key: `chat-${one.form}` })
     if (kept.kind === 'forbidden') return privateLine(words.chatRegister.forbidden)
     if (kept.kind === 'refused') {
-      remember(interaction.id, { ...one, at: now() })
+      remember(interaction.id, one)
       return refused(faultLines(kept, language), language, [row(again)])
     }
-    const { headline, lines } = grown
-    return keptMessage([headline, ...lines.slice(0, 8)], await shop.wrench(one.tag), language)
+    finish(one.form)
+    // What was said to stand is judged with the rest, as it was kept.
+    const sure = slips.map(({ got }) => got).join('; ')
+    const { headline, lines } = slips.length > 0 ? await checkingOf(shop).grow({ ...raw, sure }, language) : read
+    const known = kept.again ? [words.chatRegister.known] : []
+    return keptMessage([...known, headline, ...lines.slice(0, 8)], await shop.wrench(one.tag), language)
   }
 
   const openForm = (customId: string, tag: string, texts: FormTexts, { words }: Language): ChatReply => ({
@@ -169,8 +188,9 @@ export const createRegisterDoor = ({ shop, roles, pictures, now }: RegisterDoorP
     }
     if (what !== 'again' && what !== 'sure') return undefined
     const one = pending.get(name)
+    if (!one && done.has(name)) return privateLine(words.chatRegister.known)
     if (!one || now() - one.at > PENDING_MS) return privateLine(words.chatRegister.formOld)
-    if (what === 'again') return openForm(`check:${one.tag}`, one.tag, one.texts, language)
+    if (what === 'again') return openForm(`check:${one.tag}:${one.form}`, one.tag, one.texts, language)
     return keepCheck(one, interaction, language, true)
   }
 
@@ -182,9 +202,10 @@ export const createRegisterDoor = ({ shop, roles, pictures, now }: RegisterDoorP
       )
         return press(interaction.data.custom_id, interaction, language)
       if (interaction.type === InteractionType.ModalSubmit) {
-        const [what, tag = ''] = interaction.data.custom_id.split(/:(.*)/s)
+        const [what, tag = '', name = ''] = interaction.data.custom_id.split(':')
         if (what !== 'check') return undefined
-        return keepCheck({ tag, texts: textsOfForm(interaction.data.components) }, interaction, language, false)
+        const form = formName.test(name) ? name : interaction.id
+        return keepCheck({ tag, form, texts: textsOfForm(interaction.data.components) }, interaction, language, false)
       }
       const part = readPart(interaction, topics)
       if (!part) return undefined

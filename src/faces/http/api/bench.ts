@@ -7,8 +7,8 @@ import { type RunRow, runRow } from '../../../desk/run-rows.ts'
 import { sheetHead, sheetRow } from '../../../keeping/sheet.ts'
 import { runDocumentSchema } from '../../../questions/run-document.ts'
 import { problem, sendProblem } from '../problem.ts'
-import { keeper, withTag } from './keeping.ts'
-import { asItIs, fresh, languageOf, type RegisterParts, untouched } from './register-parts.ts'
+import { keeper } from './keeping.ts'
+import { asItIs, fresh, languageOf, ofAddress, type RegisterParts, sendOtherRun, untouched } from './register-parts.ts'
 
 const rowSchema = z
   .object({
@@ -45,7 +45,7 @@ const listed = (query: unknown): string | null | undefined => {
 
 export const benchRoutes = (app: FastifyInstance, desk: Desk, parts: RegisterParts): void => {
   const { shop } = parts
-  const { write, written } = keeper(desk, parts)
+  const { write, written } = keeper(desk, parts, 'bench')
   const tags = ['bench']
   const noRun = (reply: FastifyReply): FastifyReply =>
     sendProblem(reply, problem('no-such-run', 'The bench runs are at /v1/bench.'))
@@ -137,8 +137,10 @@ export const benchRoutes = (app: FastifyInstance, desk: Desk, parts: RegisterPar
     ['finish', 'run-finish', 'Finishes a run'],
   ] as const) {
     const route = written(kind, summary, ['run'])
-    app.post(`/v1/bench/:tag/${word}`, { ...route, schema: { ...route.schema, params } }, (request, reply) =>
-      write(kind, withTag(request.body, 'run', tagIn(request)), request, reply as FastifyReply),
-    )
+    app.post(`/v1/bench/:tag/${word}`, { ...route, schema: { ...route.schema, params } }, (request, reply) => {
+      const whole = ofAddress('run', tagIn(request), request.body)
+      if (whole === undefined) return sendOtherRun(reply as FastifyReply)
+      return write(kind, whole, request, reply as FastifyReply)
+    })
   }
 }

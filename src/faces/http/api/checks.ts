@@ -10,7 +10,16 @@ import { type CheckDocument, checkDocumentSchema, reportDocumentSchema } from '.
 import { entrySchema } from '../../../register/records.ts'
 import { checkReport } from '../../../register/report.ts'
 import { problem, sendProblem } from '../problem.ts'
-import { asItIs, fresh, languageOf, type RegisterParts, textsSchema, untouched } from './register-parts.ts'
+import {
+  asItIs,
+  fresh,
+  languageOf,
+  ofWrench,
+  type RegisterParts,
+  sendOtherWrench,
+  textsSchema,
+  untouched,
+} from './register-parts.ts'
 
 /** Of a check that is judged and not kept: its inputs, of which it needs fewer, and what is answered. */
 export const growing = {
@@ -61,8 +70,8 @@ export const checkRoutes = (app: FastifyInstance, desk: Desk, { shop }: Register
     },
     async (request, reply) => {
       const { tag } = request.params as { tag: string }
-      const query = request.query as Record<string, unknown>
-      const raw = Object.hasOwn(query, 'wrench') ? query : { ...query, wrench: tag }
+      const raw = ofWrench(tag, request.query)
+      if (raw === undefined) return sendOtherWrench(reply as FastifyReply) as never
       return answered(await checkingOf(shop).plan(raw, languageOf(desk, request)), reply as FastifyReply) as never
     },
   )

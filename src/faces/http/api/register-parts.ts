@@ -5,6 +5,7 @@ import type { Desk } from '../../../desk/desk.ts'
 import { type Sayer, sayerFor } from '../../../desk/say.ts'
 import type { Shop, Writer } from '../../../desk/shop.ts'
 import type { Inputs } from '../../../questions/question.ts'
+import { foldTag } from '../../../register/parts.ts'
 import { type Language, languageFor } from '../../../words/index.ts'
 import type { PinHash } from '../kiosk/pin.ts'
 import { problem, sendProblem } from '../problem.ts'
@@ -48,6 +49,28 @@ export const dryRunIn = (query: unknown): boolean | undefined => {
 
 export const sendDryRunUnread = (reply: FastifyReply): FastifyReply =>
   sendProblem(reply, problem('not-readable', 'Say dry-run without a value to try it, or leave it out to keep it.'))
+
+/** What was sent to the address of a wrench or a run, of that one; undefined where it names another one itself. */
+export const ofAddress = (name: 'wrench' | 'run', tag: string, sent: unknown): unknown => {
+  if (typeof sent !== 'object' || sent === null || Array.isArray(sent)) return sent
+  if (!(name in sent)) return { ...sent, [name]: tag }
+  const names = [(sent as Readonly<Record<string, unknown>>)[name]].flat().filter((one) => typeof one === 'string')
+  return names.every((one) => foldTag(one.trim()) === foldTag(tag)) ? sent : undefined
+}
+
+export const ofWrench = (tag: string, sent: unknown): unknown => ofAddress('wrench', tag, sent)
+
+export const sendOtherRun = (reply: FastifyReply): FastifyReply =>
+  sendProblem(
+    reply,
+    problem('not-readable', 'What was sent names another run than its address: leave run out. Nothing was kept.'),
+  )
+
+export const sendOtherWrench = (reply: FastifyReply): FastifyReply =>
+  sendProblem(
+    reply,
+    problem('not-readable', 'What was sent names another wrench than its address: leave wrench out. Nothing was kept.'),
+  )
 
 /** Who writes with this request; where nobody may, the reply is made. */
 export const writerOf = (

@@ -2,13 +2,12 @@
 import type { FastifyInstance, FastifyReply } from 'fastify'
 import { z } from 'zod'
 import type { Desk } from '../../../desk/desk.ts'
-import { growing, judgeOnly } from './checks.ts'
-import { keeper, withTag } from './keeping.ts'
-import { dryRunIn, type RegisterParts, sendDryRunUnread } from './register-parts.ts'
+import { growing } from './checks.ts'
+import { keeper } from './keeping.ts'
+import { ofWrench, type RegisterParts, sendOtherWrench } from './register-parts.ts'
 
 export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: RegisterParts): void => {
-  const { shop } = parts
-  const { write, written } = keeper(desk, parts)
+  const { write, written } = keeper(desk, parts, 'register')
 
   app.post(
     '/v1/wrenches',
@@ -32,10 +31,8 @@ export const registerWritingRoutes = (app: FastifyInstance, desk: Desk, parts: R
       },
       (request, reply) => {
         const { tag } = request.params as { tag: string }
-        const whole = withTag(request.body, 'wrench', tag)
-        const dryRun = dryRunIn(request.query)
-        if (dryRun === undefined) return sendDryRunUnread(reply as FastifyReply)
-        if (kind === 'check' && dryRun) return judgeOnly(desk, shop, whole, request, reply as FastifyReply)
+        const whole = ofWrench(tag, request.body)
+        if (whole === undefined) return sendOtherWrench(reply as FastifyReply)
         return write(kind, whole, request, reply as FastifyReply)
       },
     )

@@ -114,6 +114,10 @@ const Readings = ({ parts: { document, found }, words }: { parts: RunPageParts; 
   </div>
 )
 
+/** As a question names it: with its condition where there are several. */
+const citable = ({ tag, conditions }: RunDocument): string =>
+  conditions.length > 1 ? `${tag} ${conditions[0]?.name ?? ''}` : tag
+
 const Part = ({ title, lines }: { title: string; lines: readonly string[] }) =>
   lines.length === 0 ? null : (
     <>
@@ -178,7 +182,7 @@ export const RunPage = (page: PageParts & { readonly parts: RunPageParts }) => {
         {document.readings.length > 0 && <h2>{told.readings}</h2>}
         {document.readings.length > 0 && <Readings parts={parts} words={words} />}
         <Part title={told.limits} lines={document.limits === undefined ? [] : [document.limits]} />
-        {document.factors.length > 0 && <p class="about">{render(told.cite, () => document.tag)}</p>}
+        {document.factors.length > 0 && <p class="about">{render(told.cite, () => citable(document))}</p>}
         <ul class="keys write ways">
           {!finish && (
             <li>

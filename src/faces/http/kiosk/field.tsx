@@ -2,7 +2,7 @@
 // wrong with it, what it is). What a keypad needs to know of it stands in its data attributes.
 import type { Answer, ShownFault, ShownGiven } from '../../../questions/answer.ts'
 import type { Input, InputKind } from '../../../questions/input.ts'
-import type { Words } from '../../../words/index.ts'
+import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
 
 export interface FieldParts {
   readonly name: string
@@ -68,7 +68,12 @@ const Control = ({ name, input, value, faults, words, system, wrenches }: FieldP
   }
   if (input.choices)
     return (
-      <Select {...common} offers={input.choices.map((text) => ({ text, label: text }))} value={value} words={words} />
+      <Select
+        {...common}
+        offers={input.choices.map((text) => ({ text, label: choiceIn(words, text) }))}
+        value={value}
+        words={words}
+      />
     )
   const ours = wrenches.some(({ tag }) => tag === value) || value === ''
   if (input.kind === 'wrench' && wrenches.length > 0 && ours)
@@ -94,7 +99,7 @@ const Control = ({ name, input, value, faults, words, system, wrenches }: FieldP
         value={value}
         data-keys={keysOf[input.kind]?.[system]}
         data-angle={angle ? '' : undefined}
-        placeholder={`${words.page.like} ${input.example[system]}`}
+        placeholder={`${words.page.like} ${exampleIn(input.example[system], styleFor(words))}`}
       />
       {list && (
         <datalist id={list}>

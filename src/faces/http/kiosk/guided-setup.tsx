@@ -2,7 +2,7 @@
 import { checkInputs } from '../../../desk/checking.ts'
 import type { CheckDocument } from '../../../questions/check-document.ts'
 import type { Input } from '../../../questions/input.ts'
-import type { Words } from '../../../words/index.ts'
+import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
 import type { Session } from './sessions.ts'
 
 export interface GuidedParts {
@@ -43,7 +43,7 @@ const SetupField = ({ name, parts, words }: { name: Label; parts: GuidedParts; w
   const choices =
     name === 'gauge' && gauges.length > 0
       ? gauges.map(({ tag, name: called }) => ({ value: tag, label: `${tag}: ${called}` }))
-      : input.choices?.map((value) => ({ value, label: value }))
+      : input.choices?.map((value) => ({ value, label: choiceIn(words, value) }))
   const value = asked[name] ?? (name === 'state' ? 'as-found' : name === 'date' ? parts.today : '')
   const common = { id: `in-${name}`, name, 'aria-describedby': `about-${name}` }
   return (
@@ -66,7 +66,7 @@ const SetupField = ({ name, parts, words }: { name: Label; parts: GuidedParts; w
           type="text"
           value={value}
           autocomplete="off"
-          placeholder={`${words.page.like} ${input.example.metric}`}
+          placeholder={`${words.page.like} ${exampleIn(input.example.metric, styleFor(words))}`}
         />
       )}
       <div class="about" id={`about-${name}`}>

@@ -1,7 +1,7 @@
 // The guided check at the kiosk: how it is to be checked, then one reading at a time with the verdict growing, then to be kept.
 // What was read so far stands in the address: a reload, another screen or a restarted browser goes on where it was.
 import { writeNumber } from '../../../core/number-style.ts'
-import { checkInputs } from '../../../desk/checking.ts'
+import { checkInputs, slipsIn } from '../../../desk/checking.ts'
 import type { CheckDocument, CheckPoint } from '../../../questions/check-document.ts'
 import type { Words } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
@@ -32,7 +32,7 @@ const Next = ({ parts, words }: { parts: GuidedParts; words: Words }) => {
   const { next, inputs } = document
   if (!next) return null
   const fault = document.faults.find(({ input }) => input === 'reading')
-  const isSlip = fault?.code === 'out-of-range'
+  const isSlip = fault !== undefined && slipsIn(document).includes(fault)
   const sure = [inputs['sure'], fault?.got].filter((one) => one !== undefined).join('; ')
   return (
     <section class="next-reading" aria-labelledby="ask">
@@ -123,12 +123,11 @@ const Keep = ({ parts, here, words }: { parts: GuidedParts; here: string; words:
         </a>
       </p>
     )
-  const { sure: _, ...inputs } = document.inputs
   return (
     <form method="post" action="/keep/check">
       <input type="hidden" name="token" value={session.token} />
       <input type="hidden" name="key" value={parts.formKey} />
-      <Hidden inputs={{ date: parts.today, state: 'as-found', ...inputs }} />
+      <Hidden inputs={{ date: parts.today, state: 'as-found', ...document.inputs }} />
       <div class="actions">
         <button type="submit" class={document.next ? undefined : 'strong'}>
           {document.next ? words.keep.keepSoFar : words.keep.keep}

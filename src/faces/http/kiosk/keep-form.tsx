@@ -4,7 +4,8 @@ import { keepables } from '../../../keeping/index.ts'
 import type { ShownFault } from '../../../questions/answer.ts'
 import type { Input } from '../../../questions/input.ts'
 import type { Kind } from '../../../register/records.ts'
-import type { Words } from '../../../words/index.ts'
+import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
+import { render } from '../../../words/render.ts'
 import type { Session } from './sessions.ts'
 import { type PageParts, Shell } from './shell.tsx'
 import { SignedIn } from './write-keys.tsx'
@@ -21,6 +22,10 @@ export interface KeepParts {
   readonly session: Session
   /** The form's own name for what it sends: sent twice it is kept once. */
   readonly formKey: string
+  /** Something else was kept under the form's name before. */
+  readonly isTaken?: boolean
+  /** Readings that look like a slip: one key more says that they stand. */
+  readonly stands?: string
   readonly leave: string
 }
 
@@ -29,7 +34,7 @@ const fixed: ReadonlySet<string> = new Set(['supersedes'])
 const long: ReadonlySet<string> = new Set(['points', 'notes', 'note', 'conditions', 'same'])
 
 const optionText = (words: Words, name: string, choice: string): string =>
-  name === 'what' ? words.register.events[choice as keyof Words['register']['events']] : choice
+  name === 'what' ? words.register.events[choice as keyof Words['register']['events']] : choiceIn(words, choice)
 
 const Control = ({
   name,
@@ -67,7 +72,7 @@ const Control = ({
       </textarea>
     )
   if (input.kind === 'date') return <input {...common} type="date" value={value} />
-  const example = `${words.page.like} ${input.example.metric}`
+  const example = `${words.page.like} ${exampleIn(input.example.metric, styleFor(words))}`
   return <input {...common} type="text" value={value} autocomplete="off" placeholder={example} />
 }
 
@@ -114,6 +119,11 @@ export const KeepPage = (page: PageParts & { parts: KeepParts }) => {
   return (
     <Shell {...page} title={title}>
       <h1>{title}</h1>
+      {parts.isTaken && (
+        <p class="fault" role="alert">
+          {words.writing.sentBefore}
+        </p>
+      )}
       {(parts.faults.length > 0 || parts.missing.length > 0) && (
         <p class="fault" role="alert">
           {words.keep.notKept}
@@ -136,6 +146,11 @@ export const KeepPage = (page: PageParts & { parts: KeepParts }) => {
         </fieldset>
         <div class="actions">
           <button type="submit">{words.keep.keep}</button>
+          {parts.stands !== undefined && (
+            <button type="submit" name="sure" value={parts.stands}>
+              {render(words.keep.asShown, () => parts.stands)}
+            </button>
+          )}
           <a class="key" href={parts.leave}>
             {words.keep.leave}
           </a>

@@ -1,10 +1,11 @@
 // What the script shows when a field is touched: the keypad, and the drawing on which the direction of an adapter is touched.
 // Hidden, and of no use, without it.
-import type { Words } from '../../../words/index.ts'
+import { styleFor, type Words } from '../../../words/index.ts'
 
-const DIGITS = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '.', '0', '/'] as const
+// Point and comma are both read; the key bears the mark of the reader's own language.
+const digitsFor = (decimal: '.' | ','): readonly string[] => [...'789456123', decimal, '0', '/']
 
-export const Keypad = ({ words: { kiosk } }: { words: Words }) => (
+export const Keypad = ({ words: { kiosk }, words }: { words: Words }) => (
   <section id="keypad" hidden aria-label={kiosk.keypad}>
     <p class="pad-told">
       <span id="keypad-label" /> <output id="keypad-echo">–</output>
@@ -12,7 +13,7 @@ export const Keypad = ({ words: { kiosk } }: { words: Words }) => (
     <p id="keypad-headline" aria-hidden="true" />
     <div class="pad">
       <div class="digits">
-        {DIGITS.map((digit) => (
+        {digitsFor(styleFor(words).decimal).map((digit) => (
           <button type="button" class="digit" key={digit} data-types={digit}>
             {digit}
           </button>

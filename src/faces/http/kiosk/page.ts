@@ -2,7 +2,7 @@
 import type { FastifyReply, FastifyRequest } from 'fastify'
 import { renderToString } from 'preact-render-to-string'
 import type { Desk } from '../../../desk/desk.ts'
-import { homeNames, type Language, languageFor } from '../../../words/index.ts'
+import { type Language, languageFor, localeNames } from '../../../words/index.ts'
 
 export type Query = Readonly<Record<string, string | readonly string[]>>
 
@@ -26,18 +26,18 @@ const chosenIn = (request: FastifyRequest): string | undefined => {
 // What was chosen stays chosen on this screen until it starts over; an address with an empty choice forgets it.
 const languageCookie = (request: FastifyRequest): Record<string, string> => {
   const lang = chosenIn(request)
-  if (lang === undefined || (lang !== '' && !homeNames.some((name) => name === lang))) return {}
+  if (lang === undefined || (lang !== '' && !localeNames.some((name) => name === lang))) return {}
   return { 'set-cookie': `lang=${lang}; Path=/; SameSite=Strict${lang === '' ? '; Max-Age=0' : ''}` }
 }
 
 /** The language that was chosen on this screen, else the browser's, else the shop's. */
 export const languageOf = (desk: Desk, request: FastifyRequest): Language => {
-  const [, kept] = /(?:^|;\s*)lang=([a-z]{2})(?:;|$)/.exec(request.headers.cookie ?? '') ?? []
+  const [, kept] = /(?:^|;\s*)lang=([a-zA-Z0-9-]{2,8})(?:;|$)/.exec(request.headers.cookie ?? '') ?? []
   const lang = chosenIn(request) ?? kept
   const browsers = languageFor(request.headers['accept-language'], desk.locale)
-  if (!homeNames.some((name) => name === lang)) return browsers
+  if (!localeNames.some((name) => name === lang)) return browsers
   // The browser knows the region, and with it the decimal mark.
-  return browsers.locale.startsWith(lang as string) ? browsers : languageFor(lang, desk.locale)
+  return browsers.locale.startsWith((lang as string).slice(0, 2)) ? browsers : languageFor(lang, desk.locale)
 }
 
 /** What was filled in: blank fields and the language key left out. */

@@ -25,33 +25,36 @@ const Checks = ({ found: { book, row }, language }: { found: Found; language: Pa
   const card = row.folder.card.entry.body
   const unit = units[card.unit]
   return (
-    <table>
-      <thead>
-        <tr>
-          {[words.register.day, words.register.setting, words.register.mean, words.register.deviation].map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-          <th scope="col">{words.register.verdict}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {row.folder.checks.flatMap(({ entry }) => {
-          const gauge = entry.body.gauge
-          const judged = judge(entry.body, card, gauge === undefined ? undefined : gaugeOf(book, gauge)?.entry.body)
-          return judged.points.map((point) => (
-            <tr key={`${entry.id}-${point.setting}`}>
-              <td>{entry.body.date}</td>
-              <td>{showQuantity(fromSi(point.setting, unit), style)}</td>
-              <td>{showQuantity(fromSi(point.mean, unit), style)}</td>
-              <td>{showNumber(point.deviation * 100, style)} %</td>
-              <td>{words.codes[point.verdict]}</td>
-            </tr>
-          ))
-        })}
-      </tbody>
-    </table>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable without a pointer
+    <section class="wide" tabIndex={0} aria-label={words.register.checks}>
+      <table>
+        <thead>
+          <tr>
+            {[words.register.day, words.register.setting, words.register.mean, words.register.deviation].map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+            <th scope="col">{words.register.verdict}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {row.folder.checks.flatMap(({ entry }) => {
+            const gauge = entry.body.gauge
+            const judged = judge(entry.body, card, gauge === undefined ? undefined : gaugeOf(book, gauge)?.entry.body)
+            return judged.points.map((point) => (
+              <tr key={`${entry.id}-${point.setting}`}>
+                <td>{entry.body.date}</td>
+                <td>{showQuantity(fromSi(point.setting, unit), style)}</td>
+                <td>{showQuantity(fromSi(point.mean, unit), style)}</td>
+                <td>{showNumber(point.deviation * 100, style)} %</td>
+                <td>{words.codes[point.verdict]}</td>
+              </tr>
+            ))
+          })}
+        </tbody>
+      </table>
+    </section>
   )
 }
 

@@ -13,19 +13,24 @@ const inLanguage = (here: string, locale: LocaleName): string =>
   `${here}${here.includes('?') ? '&' : '?'}lang=${locale}`
 
 const LanguageKey = ({ language, here }: PageParts) => (
-  <nav class="languages" aria-label={language.words.page.language}>
-    {homeNames.map((locale) => (
-      <a
-        key={locale}
-        href={inLanguage(here, locale)}
-        lang={locale}
-        hreflang={locale}
-        aria-current={language.locale.startsWith(locale) ? 'true' : undefined}
-      >
-        {languages[locale].words.page.ownName}
-      </a>
-    ))}
-  </nav>
+  <details class="languages">
+    <summary aria-label={`${language.words.page.language}: ${language.words.page.ownName}`}>
+      {language.words.page.ownName}
+    </summary>
+    <nav aria-label={language.words.page.language}>
+      {homeNames.map((locale) => (
+        <a
+          key={locale}
+          href={inLanguage(here, locale)}
+          lang={locale}
+          hreflang={locale}
+          aria-current={language.locale.startsWith(locale) ? 'true' : undefined}
+        >
+          {languages[locale].words.page.ownName}
+        </a>
+      ))}
+    </nav>
+  </details>
 )
 
 export const Shell = (parts: PageParts & { title: string; children: ComponentChildren }) => {

@@ -1,5 +1,6 @@
 // Where somebody signs in to write: one field, large digits, no name. Without a script as with one.
 import { render } from '../../../words/render.ts'
+import { type CarriedForm, carriedFields } from './carried-form.ts'
 import { Keypad } from './keypad.tsx'
 import { type PageParts, Shell } from './shell.tsx'
 
@@ -7,9 +8,11 @@ export type Trouble =
   | { readonly kind: 'wrongPin' | 'busy' | 'stale' | 'noPin' }
   | { readonly kind: 'wait'; readonly seconds: number }
 
-export const SignInPage = (parts: PageParts & { then: string; trouble: Trouble | undefined }) => {
+export const SignInPage = (
+  parts: PageParts & { then: string; trouble: Trouble | undefined; carried: CarriedForm | undefined },
+) => {
   const { keep } = parts.language.words
-  const { trouble, then } = parts
+  const { trouble, then, carried } = parts
   const told =
     trouble === undefined
       ? undefined
@@ -25,9 +28,13 @@ export const SignInPage = (parts: PageParts & { then: string; trouble: Trouble |
           {told}
         </p>
       )}
+      {carried && trouble?.kind !== 'noPin' && <p>{parts.language.words.writing.carried}</p>}
       {trouble?.kind !== 'noPin' && (
         <form method="post" action="/sign-in" class="pin">
           <input type="hidden" name="onward" value={then} />
+          {(carried ? carriedFields(carried) : []).map(([name, value]) => (
+            <input key={name} type="hidden" name={name} value={value} />
+          ))}
           <div class="field">
             <label for="in-pin">{keep.pin}</label>
             <input

@@ -15,8 +15,9 @@ main, .top, footer { max-width: 84rem; margin: 0 auto; padding: 1rem 1.25rem }
 .top { display: flex; flex-wrap: wrap; gap: .5rem 1.25rem; align-items: center; border-bottom: 3px solid var(--ink) }
 .home { font-weight: 700; font-size: 1.25rem; color: inherit; text-decoration: none; padding: .75rem 0 }
 .shop { color: var(--quiet) }
-.languages { margin-inline-start: auto; display: flex; gap: .5rem }
-.languages a { padding: .75rem; color: inherit } .languages a[aria-current] { font-weight: 700; text-decoration: none; border-bottom: 3px solid currentColor }
+.languages { margin-inline-start: auto; position: relative } .languages summary { padding: .75rem; min-height: 44px; cursor: pointer; font-weight: 600 }
+.languages nav { position: absolute; inset-inline-end: 0; z-index: 5; display: grid; min-inline-size: 10rem; background: var(--sheet); border: 2px solid var(--ink); border-radius: .75rem; overflow: hidden }
+.languages a { padding: .75rem 1rem; min-height: 44px; color: inherit } .languages a[aria-current] { font-weight: 700; text-decoration: none; border-inline-start: 6px solid currentColor }
 .skip { position: absolute; inset-inline-start: -100vw } .skip:focus { inset-inline-start: 1rem; background: var(--paper); padding: 1rem }
 h1 { font-size: 2rem; line-height: 1.2; margin: .5rem 0 } h2 { font-size: 1.2rem; margin: 1.5rem 0 .5rem } h3 { font-size: 1rem; margin: 0 0 .25rem; color: var(--quiet) }
 .lead { font-size: 1.2rem; margin: 0 0 1rem }
@@ -47,6 +48,8 @@ summary { padding: 1rem 0; font-weight: 600; cursor: pointer }
 .refused h2 { color: var(--wrong) } .incomplete h2 { color: var(--wanted) }
 figure { margin: 1rem 0 } figure img { width: 100%; max-width: 50rem; height: auto; border: 1px solid var(--rule); border-radius: .75rem; display: block }
 .part { margin: 1.25rem 0; overflow-wrap: anywhere } .cautions { padding: .75rem 1rem; border: 3px solid var(--hand); border-radius: .75rem }
+/* A narrow screen scrolls a table sideways, by keys as well. */
+.wide { overflow-x: auto } @media (max-width: 36rem) { .wide th, .wide td { padding: .4rem .35rem; font-size: .9rem } }
 table { border-collapse: collapse; width: 100% } th, td { text-align: start; padding: .5rem .75rem; border-bottom: 1px solid var(--rule) }
 @media (max-width: 36rem) { th, td { padding: .3rem .2rem; font-size: .8rem } }
 .next-reading { border: 4px solid var(--ink); border-radius: 1rem; padding: .5rem 1.25rem 1rem; background: var(--sheet) } .next-reading h2 { font-size: 1.6rem } .next-reading input { font-size: 1.8rem }
@@ -87,7 +90,7 @@ dialog { border: 4px solid var(--ink); border-radius: 1rem; background: var(--pa
 dialog button { font-size: 1.1rem }
 #keypad-fractions { flex-wrap: nowrap; overflow-x: auto } #keypad-units { grid-template-columns: 1fr }
 @media (max-height: 40rem) {
-  .top { padding: .25rem 1.25rem; border-bottom-width: 2px } .home, .languages a { padding: .5rem 0; font-size: 1.05rem } main { padding-block: .25rem } h1 { font-size: 1.3rem; margin: .25rem 0 } h2 { margin: .75rem 0 .35rem } .lead { display: none } legend { margin: 0 } form { margin: .25rem 0 } fieldset { gap: .5rem 1.25rem }
+  .top { padding: .25rem 1.25rem; border-bottom-width: 2px } .home, .languages summary { padding: .5rem 0; font-size: 1.05rem } main { padding-block: .25rem } h1 { font-size: 1.3rem; margin: .25rem 0 } h2 { margin: .75rem 0 .35rem } .lead { display: none } legend { margin: 0 } form { margin: .25rem 0 } fieldset { gap: .5rem 1.25rem }
   .key, button { padding: .4rem 1rem } .answer h2 { font-size: 1.6rem; margin: .5rem 0 }
   #keypad { max-height: 80vh; padding: .3rem .75rem } #keypad-headline { margin: 0; font-size: 1rem } #keypad-echo { font-size: 1.4rem } .pad { grid-template-columns: 1fr; gap: .35rem } .digits { grid-template-columns: repeat(6, 1fr); gap: .35rem }
   .units, #keypad-units, .does { display: flex; flex-wrap: wrap; gap: .35rem } .units > button, #keypad-units > button, .does > button { flex: 1 } #keypad button { min-height: 2.75rem; font-size: 1.15rem } #keypad-no-unit { display: none } .typing body { padding-bottom: 80vh }

@@ -1,7 +1,7 @@
 // Writing at the kiosk: signing in with the PIN, the forms, and what came of them. Every write needs a session, the token of its
 // form, and a page of our own that sent it; the PIN makes a keeper.
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
-import { checkingOf } from '../../../desk/checking.ts'
+import { checkingOf, slipsIn } from '../../../desk/checking.ts'
 import { sayerFor } from '../../../desk/say.ts'
 import type { Keeping } from '../../../desk/shop.ts'
 import { keepables } from '../../../keeping/index.ts'
@@ -10,6 +10,7 @@ import { type Entry, type Kind, kindNames, tagOf } from '../../../register/recor
 import { problem, sendProblem } from '../problem.ts'
 import { runAddress } from './bench-page.tsx'
 import { benchPages } from './bench-routes.tsx'
+import { type CarriedForm, carriedForm, carriedIn } from './carried-form.ts'
 import { GuidedPage } from './guided.tsx'
 import type { GuidedParts } from './guided-setup.tsx'
 import { KeepPage, type KeepParts } from './keep-form.tsx'
@@ -31,10 +32,14 @@ export interface WritingParts extends KioskParts {
 type Form = Readonly<Record<string, string>>
 
 const LONGEST_FORM = 16 * 1024
+/** A sign-in may carry a form along, under longer names. */
+const LONGEST_SIGN_IN = LONGEST_FORM + 4096
 const MOST_TAGS = 200
 
 /** Only a path of our own is gone on to. */
-const ownPath = (text: string | undefined): string => (text && /^\/(?![/\\])[^\s]{0,4000}$/.test(text) ? text : '/')
+const ownPath = (text: string | undefined): string =>
+  // As an address stands in a header: visible signs of ASCII, the others with percent signs.
+  text && /^\/(?![/\\])[\x21-\x7e]{0,4000}$/.test(text) ? text : '/'
 
 /** Sent by one of our own pages: what browsers tell of it is not otherwise. */
 const isOwn = (request: FastifyRequest): boolean => {
@@ -51,21 +56,26 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   benchPages(app, parts, sessions, id)
   const isSecure = (request: FastifyRequest): boolean => request.protocol === 'https'
 
-  const signInPage = (request: FastifyRequest, reply: FastifyReply, then: string, trouble?: Trouble): FastifyReply => {
+  const signInPage = (
+    request: FastifyRequest,
+    reply: FastifyReply,
+    then: string,
+    trouble?: Trouble,
+    carried?: CarriedForm,
+  ): FastifyReply => {
     const here = `/sign-in?onward=${encodeURIComponent(then)}`
     const about = pin ? trouble : ({ kind: 'noPin' } as const)
-    return send(
-      reply,
-      <SignInPage language={languageOf(desk, request)} shop={shop} here={here} then={then} trouble={about} />,
-      'no-store',
-    )
+    const page = { language: languageOf(desk, request), shop, here, then, trouble: about, carried }
+    return send(reply, <SignInPage {...page} />, 'no-store')
   }
 
   /** The session that may write with this form; else the reply is made, and nothing is written. */
-  const writer = (request: FastifyRequest, reply: FastifyReply, form: Form): Session | undefined => {
+  const writer = (request: FastifyRequest, reply: FastifyReply, kind: Kind, form: Form): Session | undefined => {
     const session = sessions.of(request.headers.cookie)
     if (session && isOwn(request) && form['token'] === session.token) return session
-    signInPage(request, reply.code(403), ownPath(form['onward']), { kind: 'stale' })
+    // What a page of somebody else's typed is not carried on.
+    const carried = isOwn(request) ? carriedForm(kind, form) : undefined
+    signInPage(request, reply.code(403), ownPath(form['onward']), { kind: 'stale' }, carried)
     return undefined
   }
 
@@ -87,7 +97,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   const formPage = async (
     request: FastifyRequest,
     reply: FastifyReply,
-    told: Pick<KeepParts, 'kind' | 'values' | 'faults' | 'missing' | 'session' | 'formKey'>,
+    told: Omit<KeepParts, 'tags' | 'leave'>,
   ): Promise<FastifyReply> => {
     const leave = leaveFor(told.kind, told.values)
     const page = { language: languageOf(desk, request), shop, here: `/keep/${told.kind}` }
@@ -109,10 +119,21 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
       return reply.header('cache-control', 'no-store').redirect(`${pageOf(kept.entry)}?${query}`, 303)
     }
     if (kept.kind === 'forbidden') return sendProblem(reply, problem('forbidden', 'A keeper writes this.'))
+    const { faults, missing } = kept
     const say = sayerFor(languageOf(desk, request))
     const { token: _, key = id(), ...values } = form
-    const told = { kind, values, faults: kept.faults.map(say.fault), missing: kept.missing, session, formKey: key }
+    // Under the form's own name something else is kept already: only under a new one can this be kept as well.
+    const isTaken = faults.some(({ tell }) => tell === 'key-taken')
+    const rest = faults.filter(({ tell }) => tell !== 'key-taken').map(say.fault)
+    const told = { kind, values, faults: rest, missing, session, formKey: isTaken ? id() : key, isTaken }
     return formPage(request, reply.code(422), told)
+  }
+
+  /** Readings that look like a slip are asked back, but for those of which somebody said that they stand. */
+  const slipsOf = async (request: FastifyRequest, kind: Kind, raw: Form, sure: string | undefined) => {
+    if (kind !== 'check') return []
+    const told = sure === undefined || sure.trim() === '' ? raw : { ...raw, sure }
+    return slipsIn(await checkingOf(register).grow(told, languageOf(desk, request)))
   }
 
   app.get('/wrench/:tag/check', hidden, async (request, reply) => {
@@ -139,26 +160,32 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     return signInPage(request, reply, ownPath(typeof onward === 'string' ? onward : undefined))
   })
 
-  app.post('/sign-in', hidden, async (request, reply) => {
+  app.post('/sign-in', { ...hidden, bodyLimit: LONGEST_SIGN_IN }, async (request, reply) => {
     const form = formOf(request)
     const then = ownPath(form['onward'])
     if (!pin) return signInPage(request, reply.code(403), then)
     if (!isOwn(request)) return signInPage(request, reply.code(403), then, { kind: 'stale' })
+    const carried = carriedIn(form)
     const wait = lockOut.waitOf(request.ip)
     if (wait > 0) {
       const seconds = Math.ceil(wait / 1000)
       reply.header('retry-after', String(seconds))
-      return signInPage(request, reply.code(429), then, { kind: 'wait', seconds })
+      return signInPage(request, reply.code(429), then, { kind: 'wait', seconds }, carried)
     }
     const typed = form['pin'] ?? ''
     const fits = /^\d{1,12}$/.test(typed) ? await lockOut.few(() => fitsPin(pin, typed)) : false
-    if (fits === undefined) return signInPage(request, reply.code(429), then, { kind: 'busy' })
+    if (fits === undefined) return signInPage(request, reply.code(429), then, { kind: 'busy' }, carried)
     if (!fits) {
       lockOut.failed(request.ip)
-      return signInPage(request, reply.code(403), then, { kind: 'wrongPin' })
+      return signInPage(request, reply.code(403), then, { kind: 'wrongPin' }, carried)
     }
     lockOut.succeeded(request.ip)
-    return reply.header('set-cookie', sessionCookie(sessions.open(), isSecure(request))).redirect(then, 303)
+    const session = sessions.open()
+    reply.header('set-cookie', sessionCookie(session, isSecure(request)))
+    if (!carried) return reply.redirect(then, 303)
+    // As it was typed, to be looked at and sent: signing in writes nothing.
+    const { key = id(), ...values } = carried.fields
+    return formPage(request, reply, { kind: carried.kind, values, faults: [], missing: [], session, formKey: key })
   })
 
   app.post('/sign-out', hidden, (request, reply) => {
@@ -184,12 +211,18 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     const { kind } = request.params as { kind: string }
     if (!isKind(kind)) return sendProblem(reply, problem('not-found', 'What can be kept stands on the board.'))
     const form = formOf(request)
-    const session = writer(request, reply, form)
+    const session = writer(request, reply, kind, form)
     if (!session) return reply
-    const { token: _, key, ...typed } = form
+    const { token: _, key, sure, ...typed } = form
     // Blank fields of a form say nothing; every other door refuses them.
     const raw = Object.fromEntries(Object.entries(typed).filter(([, text]) => text.trim() !== ''))
     const isKey = key !== undefined && /^[\x21-\x7e]{1,128}$/.test(key)
+    const slips = await slipsOf(request, kind, raw, sure)
+    if (slips.length > 0) {
+      const told = { kind, values: typed, faults: slips, missing: [], session, formKey: key ?? id() }
+      const stands = [sure, ...slips.map(({ got }) => got)].filter((one) => one !== undefined && one !== '').join('; ')
+      return formPage(request, reply.code(422), { ...told, stands })
+    }
     const kept = await register.keep(kind, raw, { role: 'keeper', door: 'kiosk', ...(isKey ? { key } : {}) })
     return answerKept(request, reply, kind, form, session, kept)
   })

@@ -1,0 +1,9 @@
+// What is printed on a terminal: control characters written out, so that no text that somebody kept or sent steers the screen.
+
+const control = /[\p{Cc}\p{Cs}]/gu
+
+/** Line ends and tabs stay; everything else that is not seen is shown by its number. */
+export const visible = (text: string): string =>
+  text.replace(control, (char) =>
+    char === '\n' || char === '\t' ? char : `\\u${(char.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`,
+  )
