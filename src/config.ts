@@ -91,6 +91,16 @@ export const settings = {
     without: 'https://discord.com/api',
     allowed: 'an http or https address, without the version',
   },
+  DISCORD_TRANSPORT: {
+    schema: z.enum(['gateway', 'http']),
+    without: 'gateway',
+    allowed: 'gateway, or http where Discord posts interactions to /discord/interactions',
+  },
+  DISCORD_PUBLIC_KEY: {
+    schema: z.string().regex(/^[0-9a-fA-F]{64}$/),
+    without: undefined,
+    allowed: "the application's public key, 64 hex digits; needed where the transport is http",
+  },
   DISCORD_SHARDS: {
     schema: shards,
     without: 'auto',
@@ -166,15 +176,20 @@ export const loadSettings = (env: Readonly<Record<string, string | undefined>>):
     if (!parsed.success) faults.push({ name: name as SettingName, allowed })
     return [name, parsed.data]
   })
+  const all = Object.fromEntries(read)
+  const { DISCORD_TRANSPORT: transport, DISCORD_PUBLIC_KEY: key } = all
+  if (transport === 'http' && key === undefined && !faults.some(({ name }) => name === 'DISCORD_PUBLIC_KEY'))
+    faults.push({ name: 'DISCORD_PUBLIC_KEY', allowed: settings.DISCORD_PUBLIC_KEY.allowed })
   if (faults.length > 0) throw new SettingsFault(faults)
-  return Object.freeze(Object.fromEntries(read)) as Settings
+  return Object.freeze(all) as Settings
 }
 
 /** What the chat door needs; undefined where it stays shut. */
 export const chatSettingsOf = (all: Settings) => {
   const { DISCORD_KEEPER_ROLE: keeperRole, DISCORD_MECHANIC_ROLE: mechanicRole } = all
   const { DISCORD_TOKEN: token, DISCORD_APPLICATION_ID: applicationId, DISCORD_API_URL: apiUrl, DISCORD_SHARDS } = all
+  const { DISCORD_TRANSPORT: transport, DISCORD_PUBLIC_KEY: publicKey } = all
   return token === undefined
     ? undefined
-    : { token, applicationId, apiUrl, shards: DISCORD_SHARDS, keeperRole, mechanicRole }
+    : { token, applicationId, apiUrl, transport, publicKey, shards: DISCORD_SHARDS, keeperRole, mechanicRole }
 }

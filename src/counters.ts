@@ -13,15 +13,21 @@ export const chatEvents = [
   'timed-out',
   'late',
   'already-answered',
+  'answered-late',
+  'expired',
+  'rate-limited',
   'dropped',
 ] as const
 /** What became of one interaction. */
 export type ChatEvent = (typeof chatEvents)[number]
 
+export type ShardEvent = 'ready' | 'resumed' | 'reconnecting' | 'closed'
+
 export interface Counters {
   readonly asked: (asked: Asked) => void
-  readonly chat: (event: ChatEvent) => void
+  readonly chat: (event: ChatEvent, shard?: number) => void
   readonly http: (route: string, status: number, seconds: number) => void
+  readonly shard: (shard: number, event: ShardEvent, isUp: boolean) => void
   readonly shards: (up: number) => void
   readonly registry: Registry
 }
@@ -49,6 +55,24 @@ export const createCounters = ({ process: withProcess }: { readonly process: boo
     registers,
   })
   const shardsUp = new Gauge({ name: 'armlength_chat_shards_up', help: 'Chat shards connected', registers })
+  const shardUp = new Gauge({
+    name: 'armlength_chat_shard_up',
+    help: 'Whether a shard is connected',
+    labelNames: ['shard'],
+    registers,
+  })
+  const shardEvents = new Counter({
+    name: 'armlength_chat_shard_events_total',
+    help: 'What happened to the connection of a shard',
+    labelNames: ['shard', 'event'],
+    registers,
+  })
+  const shardInteractions = new Counter({
+    name: 'armlength_chat_shard_interactions_total',
+    help: 'Chat interactions, by the shard over which they came',
+    labelNames: ['shard'],
+    registers,
+  })
   const http = new Histogram({
     name: 'armlength_http_request_seconds',
     help: 'HTTP requests, by route and status',
@@ -61,7 +85,14 @@ export const createCounters = ({ process: withProcess }: { readonly process: boo
       asks.inc({ question, status, door })
       for (const code of codes) faults.inc({ code })
     },
-    chat: (event) => chat.inc({ event }),
+    chat: (event, shard) => {
+      chat.inc({ event })
+      if (shard !== undefined) shardInteractions.inc({ shard: String(shard) })
+    },
+    shard: (shard, event, isUp) => {
+      shardEvents.inc({ shard: String(shard), event })
+      shardUp.set({ shard: String(shard) }, isUp ? 1 : 0)
+    },
     http: (route, status, seconds) => http.observe({ route, status: String(status) }, seconds),
     shards: (up) => shardsUp.set(up),
     registry,

@@ -4,7 +4,7 @@ import closeWithGrace from 'close-with-grace'
 import { topics } from '../commands/index.ts'
 import { chatSettingsOf, loadSettings, type Settings } from './config.ts'
 import { DEMO_SHOP, fillDemo } from './demo/fill.ts'
-import type { Chat } from './faces/chat/gateway.ts'
+import type { Chat } from './faces/chat/door.ts'
 import { open, registerParts } from './opening.ts'
 import { tellSystemd, withSecrets } from './systemd.ts'
 import { engineVersion } from './tables/version.ts'
@@ -29,7 +29,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
   const pictures = createPictures()
   const forChat = chatSettingsOf(settings)
   let chat: Chat | undefined
-  const chatTrouble = (): string | undefined => forChat && (chat ? chat.trouble() : 'chat is starting')
+  const chatTroubles = () => (forChat ? (chat?.troubles() ?? ['chat is starting']) : [])
   const http = await buildHttp({
     desk,
     pictures,
@@ -38,8 +38,9 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
     mostASecond: 1000,
     seen: counters.http,
     failed: (reference, error) => log.error({ err: error, reference }, 'an HTTP answer failed'),
-    readiness: async () => [chatTrouble(), await registerTrouble()].filter((reason) => reason !== undefined),
+    readiness: async () => [...chatTroubles(), await registerTrouble()].filter((reason) => reason !== undefined),
     register: registerParts(settings, shop),
+    ...(forChat?.transport === 'http' ? { interactions: (posted) => chat?.posted?.(posted) } : {}),
     metrics: async () => ({ type: counters.registry.contentType, text: await counters.registry.metrics() }),
   })
   const address = await http.listen({ host: settings.HOST, port: settings.PORT })
@@ -50,7 +51,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
     await Promise.all([http.close(), chat?.close()]).then(close)
   })
   if (forChat) {
-    const { openChat } = await import('./faces/chat/gateway.ts')
+    const { openChat } = await import('./faces/chat/door.ts')
     chat = openChat({
       settings: forChat,
       desk,
@@ -60,7 +61,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
       now: Date.now,
       reference: randomUUID,
       count: counters.chat,
-      shardsUp: counters.shards,
+      ...{ shard: counters.shard, shardsUp: counters.shards },
       log,
     })
   }

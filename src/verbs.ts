@@ -23,7 +23,7 @@ type Verb = (settings: Settings, argv: readonly string[], lines: Lines) => Promi
 const register: Verb = async (settings, argv, { out }) => {
   const forChat = chatSettingsOf(settings)
   if (!forChat) throw new Error('DISCORD_TOKEN is not set: there is no bot to register commands for')
-  const { registerCommands } = await import('./faces/chat/gateway.ts')
+  const { registerCommands } = await import('./faces/chat/door.ts')
   const isTried = argv.includes('--dry-run')
   const { add, change, remove } = await registerCommands(forChat, topics, open(settings).desk, isTried)
   const told = `added: ${add.join(' ') || '-'}; changed: ${change.join(' ') || '-'}; removed: ${remove.join(' ') || '-'}`

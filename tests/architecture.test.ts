@@ -119,7 +119,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   figures: [],
   desk: ['node:crypto'],
   faces: ['sharp', 'node:crypto', 'node:fs', 'node:module', 'node:os', 'node:path'],
-  'faces/chat': ['discord.js', 'bottleneck', 'node:zlib'],
+  'faces/chat': ['discord.js', 'bottleneck', 'node:zlib', 'node:crypto'],
   'faces/http': [
     'fastify',
     'fastify-type-provider-zod',

@@ -22,6 +22,7 @@ describe('settings', () => {
       DISCORD_TOKEN: undefined,
       DISCORD_API_URL: 'https://discord.com/api',
       DISCORD_SHARDS: 'auto',
+      DISCORD_TRANSPORT: 'gateway',
       TRUST_PROXY: false,
     })
   })
@@ -69,6 +70,14 @@ describe('settings', () => {
     ['LOG_LEVEL', 'loud', 'not a choice'],
   ])('%s refuses %s: %s', (name, text) => {
     expect(refused({ [name]: text })).toEqual([name])
+  })
+
+  it('interactions over HTTP need the public key by which they are known', () => {
+    expect(refused({ DISCORD_TRANSPORT: 'http' })).toEqual(['DISCORD_PUBLIC_KEY'])
+    expect(refused({ DISCORD_TRANSPORT: 'http', DISCORD_PUBLIC_KEY: 'ab' })).toEqual(['DISCORD_PUBLIC_KEY'])
+    expect(refused({ DISCORD_TRANSPORT: 'post' })).toEqual(['DISCORD_TRANSPORT'])
+    const key = 'aB'.repeat(32)
+    expect(loadSettings({ DISCORD_TRANSPORT: 'http', DISCORD_PUBLIC_KEY: key }).DISCORD_PUBLIC_KEY).toBe(key)
   })
 
   it('all faults come together, by name, with what is allowed and without the value', () => {

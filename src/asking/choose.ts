@@ -23,10 +23,10 @@ import {
   composeSwivel,
 } from './compose/line.ts'
 import { composeMatter, topicOf, topicsIn } from './compose/matter.ts'
-import { composeReach } from './compose/reach.ts'
+import { composeReach, composeWhich } from './compose/reach.ts'
 import type { Facts } from './facts.ts'
 import { type Alternative, otherwise, type Proposal } from './proposal.ts'
-import { LEAST, ofTightening, ofTools, ranked, type Scores, scoresOf, type TopicName } from './topics.ts'
+import { LEAST, ofTightening, ofTools, type Scores, scoresOf, strongest, type TopicName } from './topics.ts'
 
 const composers: Readonly<Record<TopicName, (facts: Facts) => Proposal>> = {
   reach: composeReach,
@@ -50,6 +50,7 @@ const composers: Readonly<Record<TopicName, (facts: Facts) => Proposal>> = {
   interval: composeInterval,
   compare: composeCompare,
   convert: composeConvert,
+  which: composeWhich,
 }
 
 /** How many of the needed inputs a proposal does not have. */
@@ -60,13 +61,19 @@ const lacking = ({ question, entries, asks }: Proposal): number => {
   return needed.length + oneOf.filter((group) => !group.some((name) => told.has(name))).length + asks.length
 }
 
+// The wrench itself has torque in its name.
+const ASKS_TORQUE = /\btorq(?!ue[\s-](?:wrench|spanner|tool))/
+const GOES_TO =
+  /\bwhat (?:do|does|should)\b.{0,60}\b(?:go(?:es)? to|(?:be )?do(?:ne)? up to|tighten(?:ed)? to)\s?[?.!]?$/
+
 /** A maker's figure is asked for: a torque for a part, and none is given that something could be worked out from. */
 const asksMaker = (facts: Facts, best: number, about: () => boolean): boolean => {
   const { scene, torques, size, grade } = facts
   // Torque and turn are two stages of a maker's procedure: not for us to confirm.
   if (facts.angles.some(({ joined }) => joined) && best < 6) return true
   const named = scene.has('vehicle') || scene.has('nut', 'bolt')
-  if (best < LEAST && named && !scene.has('repair') && /\btorq/.test(scene.folded)) return true
+  if (best < LEAST && named && !scene.has('repair') && ASKS_TORQUE.test(scene.folded) && !about()) return true
+  if (best < LEAST && named && torques.length === 0 && GOES_TO.test(scene.folded)) return true
   const forPart = scene.has('vehicle') || (scene.has('ask-matter') && scene.has('nut'))
   if (best < LEAST && forPart && torques.length > 0 && !scene.has('repair') && !about()) return true
   if (!scene.has('ask-spec')) return false
@@ -124,7 +131,12 @@ const chosen = (
   topicsOf: () => readonly Slug[],
 ): Proposal | readonly Alternative[] | undefined => {
   const { scene } = facts
-  const [[topic, best] = ['reach', 0] as const] = ranked(scores)
+  const topic = strongest(scores)
+  const best = scores[topic]
+  // Without any number an extension is what is mostly called so, the bar under the drive; the other reading is offered.
+  if (eitherWay(scores, facts) && scene.placed.length === 0 && topicsOf().includes('bars')) {
+    return composeMatter('bars', [], ['adapter-straight'])
+  }
   if (best < LEAST) {
     const topics = topicsOf()
     const [slug] = topics
@@ -142,7 +154,11 @@ const chosen = (
     return ways.map(({ question, entries }) => otherwise(question, entries))
   }
   // Two wrenches without a number: that they agree proves neither.
-  if (topic === 'compare' && !facts.torques.some(({ role }) => role !== 'range'))
+  if (
+    topic === 'compare' &&
+    !facts.scene.placed.some(({ measure }) => measure.list === 2) &&
+    !facts.torques.some(({ role }) => role !== 'range')
+  )
     return composeMatter('calibration', [])
   const proposed = composers[topic](facts)
   if (topic === 'reach' && onlyDialled(facts)) {
@@ -175,7 +191,7 @@ export const isSeveral = (choice: Choice): choice is readonly Alternative[] => A
 
 export const choose = (facts: Facts): Choice => {
   const scores = scoresOf(facts)
-  const best = ranked(scores)[0]?.[1] ?? 0
+  const best = scores[strongest(scores)]
   // The search costs as much as all the rest: it is made where something hangs on it, and once.
   let found: readonly Slug[] | undefined
   const topics = (): readonly Slug[] => {

@@ -7,8 +7,10 @@ type Measured = Extract<Piece, { kind: 'measure' }>
 const isMeasured = (piece: Piece | undefined): piece is Measured => piece?.kind === 'measure'
 const numeric = (measure: Measure): boolean =>
   (measure.kind === 'bare' || measure.kind === 'quantity') && !measure.doubtful && measure.low === undefined
-const says = (piece: Piece | undefined, ...texts: readonly string[]): boolean =>
-  piece !== undefined && piece.kind !== 'measure' && texts.includes(piece.text)
+const textAt = (pieces: readonly Piece[], at: number): string | undefined => {
+  const piece = pieces[at]
+  return piece === undefined || piece.kind === 'measure' ? undefined : piece.text
+}
 
 /** The first measure in the unit of the second, where it has none of its own. */
 const likeSecond = (first: Measure, second: Measure): Measure =>
@@ -37,12 +39,13 @@ const joined = (pieces: readonly Piece[], at: number, text: string): { piece: Me
   const second = pieces[at + 2]
   if (!isMeasured(first) || !isMeasured(second)) return undefined
   const raw = text.slice(first.start, second.end)
-  const between = pieces[at + 1]
-  const found = says(between, '±')
-    ? tolerated(first.measure, second.measure, raw)
-    : says(between, '-', 'to') || (says(between, 'and') && says(pieces[at - 1], 'between'))
-      ? spanOf(first.measure, second.measure, raw)
-      : undefined
+  const between = textAt(pieces, at + 1)
+  const found =
+    between === '±'
+      ? tolerated(first.measure, second.measure, raw)
+      : between === '-' || between === 'to' || (between === 'and' && textAt(pieces, at - 1) === 'between')
+        ? spanOf(first.measure, second.measure, raw)
+        : undefined
   return found && { piece: { kind: 'measure', measure: found, start: first.start, end: second.end }, next: at + 3 }
 }
 
@@ -56,6 +59,9 @@ const spans = (pieces: readonly Piece[], text: string): Piece[] => {
   return out
 }
 
+/** What parts two numbers of one row. */
+const parts: ReadonlySet<string | undefined> = new Set([',', 'and', '&', '/', ';'])
+
 /** From `at` on: the places of numbers that stand in one row, parted by nothing, commas or a last `and`. */
 const rowFrom = (pieces: readonly Piece[], at: number): number[] => {
   const places: number[] = []
@@ -64,25 +70,27 @@ const rowFrom = (pieces: readonly Piece[], at: number): number[] => {
     if (!numeric(measure)) break
     places.push(here)
     if (measure.kind === 'quantity' && measure.unit?.symbol !== '°') {
-      const more = pieces[here + 1]
-      const next = pieces[here + (says(more, ',', 'and', '&', '/', ';') ? 2 : 1)]
+      const next = pieces[here + (parts.has(textAt(pieces, here + 1)) ? 2 : 1)]
       if (!isMeasured(next) || next.measure.unit !== measure.unit) break
     }
-    const parted = says(pieces[here + 1], ',', 'and', '&', '/', ';') ? 2 : 1
-    const twice = says(pieces[here + 1], ',') && says(pieces[here + 2], 'and') ? 3 : parted
-    here += twice
+    const between = textAt(pieces, here + 1)
+    here += between === ',' && textAt(pieces, here + 2) === 'and' ? 3 : parts.has(between) ? 2 : 1
   }
   return places
 }
 
 const MOST_APART = 5
 
+const isClose = (row: readonly Measure[]): boolean => {
+  const sizes = row.map(({ value }) => value)
+  return Math.max(...sizes) <= MOST_APART * Math.min(...sizes)
+}
+
 const isRow = (row: readonly Measure[], parted: boolean): boolean => {
   const last = row.at(-1)
   if (!last || row.length < 2 || last.kind !== 'quantity') return false
   if (row.some(({ kind, unit }) => kind === 'quantity' && unit !== last.unit)) return false
-  const sizes = row.map(({ value }) => value)
-  if (Math.max(...sizes) > MOST_APART * Math.min(...sizes)) return false
+  if (!isClose(row)) return false
   return row.length > 2 || parted
 }
 
@@ -91,7 +99,11 @@ const rows = (pieces: readonly Piece[]): Piece[] => {
   const out = [...pieces]
   let list = 0
   for (let at = 0; at < out.length; ) {
-    const places = isMeasured(out[at]) ? rowFrom(out, at) : []
+    if (!isMeasured(out[at])) {
+      at++
+      continue
+    }
+    const places = rowFrom(out, at)
     const row = places.map((place) => (out[place] as Measured).measure)
     const [first, second] = places
     if (isRow(row, first !== undefined && second !== undefined && second > first + 1)) {
@@ -104,7 +116,31 @@ const rows = (pieces: readonly Piece[]): Piece[] => {
     }
     at = Math.max(at + 1, (places.at(-1) ?? -1) + 1)
   }
-  return out
+  return bareRows(out, list)
+}
+
+const FEWEST_BARE = 3
+
+/** Two rows of three numbers and more without any unit (`A 48.9 49.3 49.0, B 51.2 50.8 51.0`) are rows too; one alone may be anything. */
+const bareRows = (pieces: Piece[], list: number): Piece[] => {
+  const found: number[][] = []
+  for (let at = 0; at < pieces.length; at++) {
+    if (!isMeasured(pieces[at])) continue
+    const places = rowFrom(pieces, at)
+    const row = places.map((place) => (pieces[place] as Measured).measure)
+    if (row.length >= FEWEST_BARE && row.every(({ kind, fraction }) => kind === 'bare' && !fraction) && isClose(row))
+      found.push(places)
+    at = places.at(-1) ?? at
+  }
+  if (found.length < 2) return pieces
+  for (const places of found) {
+    list++
+    for (const place of places) {
+      const piece = pieces[place] as Measured
+      pieces[place] = { ...piece, measure: { ...piece.measure, list } }
+    }
+  }
+  return pieces
 }
 
 const SAME = 0.02

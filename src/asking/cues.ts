@@ -13,8 +13,8 @@ export type CueTag = ThingTag | RoleTag | IntentTag | OutTag | 'state' | 'lubric
 interface Meaning {
   readonly tag: CueTag
   /** The condition of a `state`, the angle of a `bend`. */
-  readonly name?: string
-  readonly angle?: number
+  readonly name: string | undefined
+  readonly angle: number | undefined
 }
 
 /** A cue and the pieces that it covers: from `first` up to, not with, `next`. */
@@ -33,7 +33,7 @@ interface Node {
 const node = (): Node => ({ children: new Map(), meanings: [] })
 const root = node()
 
-const learn = (phrases: string, meaning: Meaning): void => {
+const learn = (phrases: string, tag: CueTag, name?: string, angle?: number): void => {
   for (const phrase of phrases.split('|')) {
     let here = root
     for (const word of phrase.split(' ')) {
@@ -41,24 +41,28 @@ const learn = (phrases: string, meaning: Meaning): void => {
       here.children.set(word, next)
       here = next
     }
-    here.meanings.push(meaning)
+    here.meanings.push({ tag, name, angle })
   }
 }
 
 const groups = { ...things, ...roleWords, ...intentWords, ...outWords }
-for (const [tag, phrases] of Object.entries(groups)) learn(phrases, { tag: tag as CueTag })
-for (const [name, phrases] of Object.entries(states)) learn(phrases, { tag: 'state', name })
-learn(generalLubricants, { tag: 'lubricant' })
-for (const [angle, phrases] of bends) learn(phrases, { tag: 'bend', ...(angle === undefined ? {} : { angle }) })
+for (const [tag, phrases] of Object.entries(groups)) learn(phrases, tag as CueTag)
+for (const [name, phrases] of Object.entries(states)) learn(phrases, 'state', name)
+learn(generalLubricants, 'lubricant')
+for (const [angle, phrases] of bends) learn(phrases, 'bend', undefined, angle)
 
 const LONGEST_PHRASE = 7
 
 // Little words inside a phrase say nothing: `grip to the drive` is `grip to drive`.
 const little = new Set(['the', 'a', 'an', 'my', 'of', 'own', 'this', 'that', 'your', 'our'])
 
+const ES = /(?:ch|sh|x)es$/
+
 /** The word in the singular, where it may be a plural. */
-const singular = (word: string): string | undefined =>
-  word.length > 3 && word.endsWith('s') && !word.endsWith('ss') ? word.slice(0, -1) : undefined
+const singular = (word: string): string | undefined => {
+  if (word.length <= 3 || !word.endsWith('s') || word.endsWith('ss')) return undefined
+  return word.slice(0, ES.test(word) ? -2 : -1)
+}
 
 const wordOf = (piece: Piece | undefined): string | undefined =>
   piece?.kind === 'word' ? piece.text : piece?.kind === 'mark' && piece.text === '=' ? '=' : undefined
@@ -67,37 +71,39 @@ const isJoint = (piece: Piece | undefined): boolean =>
   piece?.kind === 'mark' && (piece.text === '-' || piece.text === '/')
 
 interface Found {
-  readonly meanings: readonly Meaning[]
-  readonly next: number
+  meanings: readonly Meaning[]
+  next: number
 }
 
-const longest = (pieces: readonly Piece[], at: number): Found | undefined => {
-  // Most words begin no phrase.
-  const first = wordOf(pieces[at])
-  if (first === undefined || !(root.children.has(first) || root.children.has(singular(first) ?? first)))
-    return undefined
-  let reached: ReadonlyArray<{ readonly here: Node; readonly at: number }> = [{ here: root, at }]
-  let best: Found | undefined
-  for (let depth = 0; depth < LONGEST_PHRASE && reached.length > 0; depth++) {
-    const steps: Array<{ here: Node; at: number }> = []
-    for (const { here, at: place } of reached) {
-      const place2 = depth > 0 && isJoint(pieces[place]) ? place + 1 : place
-      const word = wordOf(pieces[place2])
-      if (word === undefined) continue
-      const child = here.children.get(word)
-      if (child) steps.push({ here: child, at: place2 + 1 })
-      const one = singular(word)
-      const other = one === undefined ? undefined : here.children.get(one)
-      if (other) steps.push({ here: other, at: place2 + 1 })
-      if (depth > 0 && little.has(word)) steps.push({ here, at: place2 + 1 })
-    }
-    for (const { here, at: next } of steps) {
-      if (here.meanings.length > 0 && (best === undefined || next > best.next)) best = { meanings: here.meanings, next }
-    }
-    reached = steps.slice(0, 4)
-  }
-  return best
+/** Follows the phrases from a place on, each way once; lists of ways would be most of what a read leaves to be swept up. */
+const follow = (pieces: readonly Piece[], here: Node, at: number, depth: number, best: Found): void => {
+  const place = depth > 0 && isJoint(pieces[at]) ? at + 1 : at
+  const word = wordOf(pieces[place])
+  if (word === undefined) return
+  const one = singular(word)
+  step(pieces, here.children.get(word), place + 1, depth, best)
+  if (one !== undefined) step(pieces, here.children.get(one), place + 1, depth, best)
+  if (depth > 0 && little.has(word)) step(pieces, here, place + 1, depth, best)
 }
+
+const step = (pieces: readonly Piece[], here: Node | undefined, next: number, depth: number, best: Found): void => {
+  if (here === undefined) return
+  if (here.meanings.length > 0 && next > best.next) {
+    best.meanings = here.meanings
+    best.next = next
+  }
+  if (depth + 1 < LONGEST_PHRASE) follow(pieces, here, next, depth + 1, best)
+}
+
+/** Where the longest phrase from `at` ends, and what it means; into `best`, which is handed on. */
+const longest = (pieces: readonly Piece[], at: number, best: Found): boolean => {
+  best.meanings = none
+  best.next = at
+  follow(pieces, root, at, 0, best)
+  return best.next > at
+}
+
+const none: readonly Meaning[] = []
 
 const denials = new Set(['not', 'no', 'isnt', 'arent', 'never', 'without', 'wasnt', 'nor'])
 
@@ -114,15 +120,16 @@ const isDenied = (pieces: readonly Piece[], first: number): boolean => {
 /** All cues in reading order. A phrase that means several things gives a cue for each. */
 export const cuesOf = (pieces: readonly Piece[]): readonly Cue[] => {
   const cues: Cue[] = []
+  const found: Found = { meanings: none, next: 0 }
   for (let at = 0; at < pieces.length; ) {
-    const found = longest(pieces, at)
-    if (!found) {
+    if (!longest(pieces, at, found)) {
       at++
       continue
     }
+    const { next } = found
     const denied = isDenied(pieces, at)
-    for (const meaning of found.meanings) cues.push({ ...meaning, first: at, next: found.next, denied })
-    at = found.next
+    for (const { tag, name, angle } of found.meanings) cues.push({ tag, name, angle, first: at, next, denied })
+    at = next
   }
   return cues
 }

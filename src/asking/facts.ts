@@ -46,9 +46,11 @@ const forcesOf = (scene: Scene, torques: readonly Torque[]): readonly Placed[] =
 }
 
 const SCALE_HELD = 6
+const ASKS_WEIGHT = /\b(?:what|how much) (?:weight|load)\b|\bhow (?:heavy|many (?:kilos|kg|pounds|lbs?))\b/
 
 const isWeighed = (scene: Scene): boolean => {
   if (scene.has('weigh-scale')) return true
+  if (scene.has('weight') && ASKS_WEIGHT.test(scene.folded)) return true
   const weights = scene.placed.filter(({ measure }) => measure.weight !== undefined)
   if (scene.has('weight') && weights.length > 0) return true
   // `45 lb on the scale`: the scale of a wrench shows no pounds beside it, unless an adapter is the matter.
@@ -93,7 +95,17 @@ export const factsOf = (scene: Scene): Facts => {
     size: sizeOf(scene, lengths),
     grade: classOf(scene),
     lengthsOf: lengthsWith,
-    lengthOf: (...roles) => [...lengthsWith(...roles)].sort((one, other) => other.score - one.score)[0],
+    lengthOf: (...roles) => {
+      let best: Length | undefined
+      for (const length of lengths)
+        if (
+          length.role !== undefined &&
+          roles.includes(length.role) &&
+          (best === undefined || length.score > best.score)
+        )
+          best = length
+      return best
+    },
   }
 }
 

@@ -12,7 +12,7 @@ export interface Told {
   readonly assumed?: boolean
 }
 
-const set = (...tags: readonly CueTag[]): ReadonlySet<CueTag> => new Set(tags)
+const factorTags: ReadonlySet<CueTag> = new Set<CueTag>(['k-factor', 'friction'])
 
 const coarse = (length: Length): string | undefined => {
   const { measure } = length
@@ -33,7 +33,7 @@ export const sizeOf = (scene: Scene, lengths: readonly Length[]): Told | undefin
   return bolt && text !== undefined ? { text, from: bolt, assumed: true } : undefined
 }
 
-const gradeWord = /(?:grade|gr|class)\.?\s?(\d{1,2}(?:\.\d)?)(?![\d.])/
+const gradeWord = /(?:grade|gr|class|sae)\.?\s?(\d{1,2}(?:\.\d)?)(?![\d.])/
 
 /** The class: 8.8, A2-70, grade 5. */
 export const classOf = (scene: Scene): Told | undefined => {
@@ -61,7 +61,7 @@ export const nutFactorsOf = (scene: Scene): readonly NutFactor[] => {
   for (const placed of scene.placed) {
     const { kind, value } = placed.measure
     if (kind !== 'bare' || value <= 0 || value >= 1) continue
-    const near = nearest(scene, placed, set('k-factor', 'friction'))
+    const near = nearest(scene, placed, factorTags)
     const last = found.at(-1)
     const follows = last !== undefined && placed.at - last.at <= 4
     if (!(near && near.score > HELD && near.cue.tag === 'k-factor') && !follows) continue
@@ -74,7 +74,7 @@ export const nutFactorsOf = (scene: Scene): readonly NutFactor[] => {
 export const frictionsOf = (scene: Scene): readonly Placed[] =>
   scene.placed.filter((placed) => {
     const { kind, value } = placed.measure
-    const near = nearest(scene, placed, set('friction', 'k-factor'))
+    const near = nearest(scene, placed, factorTags)
     return kind === 'bare' && value > 0 && value < 1 && near?.cue.tag === 'friction' && near.score > HELD
   })
 

@@ -97,14 +97,12 @@ const nouns: ReadonlySet<CueTag> = new Set<CueTag>([
   'arm',
 ])
 
-const candidates = (scene: Scene, placed: Placed): readonly Near[] =>
-  nearby(scene, placed, tags)
-    .map((near) => ({ ...near, score: near.score + (roles.get(near.cue.tag)?.[1] ?? 0) }))
-    .sort((one, other) => other.score - one.score)
-
 /** For each length the cue that holds it: the strongest pairs first, each noun once; a row of lengths may share one. */
 const heldBy = (scene: Scene, all: readonly Placed[]): ReadonlyMap<Placed, Near> => {
-  const pairs = all.flatMap((placed) => candidates(scene, placed).map((near) => ({ placed, near })))
+  const pairs: Array<{ readonly placed: Placed; readonly near: Near }> = []
+  for (const placed of all)
+    for (const { cue, score, after } of nearby(scene, placed, tags))
+      pairs.push({ placed, near: { cue, score: score + (roles.get(cue.tag)?.[1] ?? 0), after } })
   pairs.sort((one, other) => other.near.score - one.near.score)
   const held = new Map<Placed, Near>()
   const taken = new Map<Cue, number | undefined>()

@@ -40,6 +40,8 @@ const matchAt = (pattern: RegExp, text: string, at: number): RegExpExecArray | n
 
 const noise = (raw: string, value = Number.NaN): Measure => ({ kind: 'noise', value, raw })
 
+const SLASH_OF_A_UNIT = /[a-z]\/|\/[a-z]/
+
 const spellingsToMeasure = (spelled: readonly Spelling[], value: number, raw: string): Measure => {
   const weight = spelled.some(({ unit }) => unit.symbol === 'lb')
     ? 'lb'
@@ -53,12 +55,19 @@ const spellingsToMeasure = (spelled: readonly Spelling[], value: number, raw: st
     unit: first.unit,
     raw,
     ...(weight ? { weight } : {}),
-    ...(/\//.test(raw.slice(0, 8)) && !/[a-z]\/|\/[a-z]/.test(raw) ? { fraction: true } : {}),
+    ...(raw.slice(0, 8).includes('/') && !SLASH_OF_A_UNIT.test(raw) ? { fraction: true } : {}),
   }
 }
 
+const SIZES = [metricSize, inchSize] as const
+const SPACE_OF_A_SIZE = /^m\s/
+
 // What else than a digit a name can begin with: M12, #10-32, A2-70, x-4.
 const NAMED = /(?:m\s?\d|#\d|a[24]|x[\s\d-])/y
+
+// `grade 5 3/8-16` is a class and a thread, no thread of five inches and more.
+const GRADED = /\b(?:grade|gr|class|sae)\.?\s?$/
+const SMALL = /\d{1,2}(?=\s)/y
 
 const named = (text: string, at: number): MeasureAt | undefined => {
   const char = text[at] as string
@@ -68,9 +77,11 @@ const named = (text: string, at: number): MeasureAt | undefined => {
   const day = digit ? matchAt(date, text, at) : null
   if (day && parseDate(day[0], '').ok)
     return { measure: { kind: 'date', value: 0, name: day[0], raw: day[0] }, end: at + day[0].length }
-  for (const pattern of [metricSize, inchSize]) {
+  const grade = digit && GRADED.test(text.slice(Math.max(0, at - 8), at)) ? matchAt(SMALL, text, at) : null
+  if (grade) return { measure: noise(grade[0], Number(grade[0])), end: at + grade[0].length }
+  for (const pattern of SIZES) {
     const found = matchAt(pattern, text, at)
-    const size = found && parseSize(found[0].replace(/^m\s/, 'm'), '')
+    const size = found && parseSize(found[0].replace(SPACE_OF_A_SIZE, 'm'), '')
     if (
       found &&
       size?.ok &&
@@ -96,20 +107,29 @@ const named = (text: string, at: number): MeasureAt | undefined => {
     }
   const square = matchAt(spigot, text, at)
   if (square) return { measure: { kind: 'spigot', value: Number.NaN, raw: square[0] }, end: at + square[0].length }
-  const grade = matchAt(propertyClass, text, at)
-  const name = grade && classNames.find((known) => known.toLowerCase().replace('-', '') === grade[0].replace('-', ''))
-  if (grade && name && !unitAt(text, at + grade[0].length)) {
+  const strength = matchAt(propertyClass, text, at)
+  const name =
+    strength && classNames.find((known) => known.toLowerCase().replace('-', '') === strength[0].replace('-', ''))
+  if (strength && name && !unitAt(text, at + strength[0].length)) {
     return {
-      measure: { kind: 'class', value: Number.parseFloat(name), name, raw: grade[0] },
-      end: at + grade[0].length,
+      measure: { kind: 'class', value: Number.parseFloat(name), name, raw: strength[0] },
+      end: at + strength[0].length,
     }
   }
   return undefined
 }
 
-const isYear = (value: number, raw: string): boolean => /^\d{4}$/.test(raw) && value >= FIRST_YEAR && value <= LAST_YEAR
+const FOUR_DIGITS = /^\d{4}$/
+const isYear = (value: number, raw: string): boolean =>
+  FOUR_DIGITS.test(raw) && value >= FIRST_YEAR && value <= LAST_YEAR
 
 const temperature = /^\s?(?:f|c|fahrenheit|celsius|centigrade)(?![a-z])/
+
+// `99 101 Nm` are two readings, `1 234 Nm` may be one number: only the second is left to be refused.
+const APART = /\d{2,3}(?= \d{3}(?!\d))/y
+const ENDED = /[.,](?:\s[\s\S]*)?$|[.,]\s[\s\S]*$/
+const RUN = /^[\d.,]+(?:[\s'’]\d{3})*/
+const LAST_MARKS = /[.,]+$/
 
 const numbered = (text: string, at: number, typed: string): MeasureAt | undefined => {
   const compound = matchAt(feetAndInches, text, at)
@@ -121,20 +141,15 @@ const numbered = (text: string, at: number, typed: string): MeasureAt | undefine
     }
   }
   const loose = matchAt(looseMixed, text, at)
-  // `99 101 Nm` are two readings, `1 234 Nm` may be one number: only the second is left to be refused.
-  const apart = /^\d{2,3}(?= \d{3}(?!\d))/.exec(text.slice(at, at + LONGEST))
+  const apart = matchAt(APART, text, at)
   // A mark with a space behind it ends the number: `3/4, 2 in`.
-  const window = apart
-    ? apart[0]
-    : loose
-      ? `${loose[1]}-${loose[2]}`
-      : text.slice(at, at + LONGEST).replace(/[.,](?:\s[\s\S]*)?$|[.,]\s[\s\S]*$/, '')
+  const window = apart ? apart[0] : loose ? `${loose[1]}-${loose[2]}` : text.slice(at, at + LONGEST).replace(ENDED, '')
   const number = readNumber(window)
   const length = loose ? loose[0].length : window.length - number.rest.length
   const end = at + Math.max(1, length)
   if (!number.ok) {
     // Digits and marks that cannot be read one way stay together, with their unit: the question says why it refuses them.
-    const run = /^[\d.,]+(?:[\s'’]\d{3})*/.exec(window)?.[0].replace(/[.,]+$/, '') ?? window.slice(0, 1)
+    const run = RUN.exec(window)?.[0].replace(LAST_MARKS, '') ?? window.slice(0, 1)
     const unit = unitAt(text, at + run.length)
     const stop = unit?.end ?? at + run.length
     const raw = typed.slice(at, stop)
@@ -154,31 +169,39 @@ const numbered = (text: string, at: number, typed: string): MeasureAt | undefine
   const tally = countedAt(text, end)
   if (tally) return { measure: noise(text.slice(at, tally.end), number.value), end }
   const part = matchAt(partNumber, text, at)
-  if (part && part[0].length > raw.length && /[a-z]/.test(part[0]))
+  if (part && part[0].length > raw.length && LETTER.test(part[0]))
     return { measure: noise(part[0]), end: at + part[0].length }
   if (isYear(number.value, raw)) return { measure: noise(raw, number.value), end }
   return { measure: { kind: 'bare', value: number.value, raw, ...(raw.includes('/') ? { fraction: true } : {}) }, end }
 }
 
+const MONEY = /[$£€]/
+const MONEY_NEXT = /[\s\d]/
+const PRICE = /[$£€]\s?[\d.,]+/y
+const NUMERIC = /[\d½¼¾⅓⅔⅛⅜⅝⅞]/
+const LETTER = /[a-z]/
+const DIGIT = /\d/
+const FOOT_OR_INCH = /foot|inch/
+
 /** The measure that begins at `at`, a place where no word runs on from the left. */
 export const measureAt = (text: string, at: number, typed: string): MeasureAt | undefined => {
   const char = text[at] as string
-  if (/[$£€]/.test(char) && /[\s\d]/.test(text[at + 1] ?? '')) {
-    const price = /^[$£€]\s?[\d.,]+/.exec(text.slice(at, at + LONGEST))
+  if (MONEY.test(char) && MONEY_NEXT.test(text[at + 1] ?? '')) {
+    const price = matchAt(PRICE, text, at)
     return price ? { measure: noise(price[0]), end: at + price[0].length } : undefined
   }
   const known = named(text, at)
   if (known) return known
-  if (/[\d½¼¾⅓⅔⅛⅜⅝⅞]/.test(char) || (char === '.' && /\d/.test(text[at + 1] ?? ''))) return numbered(text, at, typed)
-  if (!/[a-z]/.test(char)) return undefined
+  if (NUMERIC.test(char) || (char === '.' && DIGIT.test(text[at + 1] ?? ''))) return numbered(text, at, typed)
+  if (!LETTER.test(char)) return undefined
   const word = numberWordAt(text, at)
   const unit = word && unitAt(text, word.end, typed)
   if (word && unit) {
     const measure = spellingsToMeasure(unit.spelled, word.value, text.slice(at, unit.end))
     const { dimension } = measure.unit ?? {}
     // `a pound`, `an in`: only a foot or an inch is meant as a length by its article.
-    if (!word.article || (dimension === 'length' && /foot|inch/.test(measure.raw))) return { measure, end: unit.end }
+    if (!word.article || (dimension === 'length' && FOOT_OR_INCH.test(measure.raw))) return { measure, end: unit.end }
   }
   const part = matchAt(partNumber, text, at)
-  return part && /[a-z]/.test(part[0]) ? { measure: noise(part[0]), end: at + part[0].length } : undefined
+  return part && LETTER.test(part[0]) ? { measure: noise(part[0]), end: at + part[0].length } : undefined
 }

@@ -1,6 +1,7 @@
 // Free text to pieces in reading order: words, measures, marks. One pass, and a time that grows with the text and no faster.
 import type { Measure } from './measure.ts'
 import { measureAt } from './measure-at.ts'
+import { meantBy } from './misspelt.ts'
 
 export type Piece =
   | { readonly kind: 'word'; readonly text: string; readonly start: number; readonly end: number }
@@ -49,12 +50,8 @@ export const piecesOf = (text: string, typed: string): readonly Piece[] => {
     }
     word.lastIndex = at
     if (word.test(text)) {
-      pieces.push({
-        kind: 'word',
-        text: text.slice(at, word.lastIndex).replaceAll("'", ''),
-        start: at,
-        end: word.lastIndex,
-      })
+      const plain = text.slice(at, word.lastIndex).replaceAll("'", '')
+      pieces.push({ kind: 'word', text: meantBy(plain) ?? plain, start: at, end: word.lastIndex })
       at = word.lastIndex
       continue
     }

@@ -45,6 +45,14 @@ const ignoredOf = (scene: Scene, entries: readonly Entry[]): readonly string[] =
     .filter(({ start, end }) => !entries.some(({ from }) => from && from.start < end && start < from.end))
     .map(({ start, end }) => scene.text.slice(start, end))
 
+const firstNumber = (text: string): string | undefined => /\d[\d.,/]*/.exec(text)?.[0]
+
+// Where several readings are offered, what any of them uses was not left aside.
+const leftByAll = (scene: Scene, alternatives: readonly Alternative[]): readonly string[] => {
+  const used = new Set(alternatives.flatMap(({ inputs }) => Object.values(inputs).flat().map(firstNumber)))
+  return ignoredOf(scene, []).filter((span) => !used.has(firstNumber(span)))
+}
+
 const nothing = (
   scene: Scene,
   outcome: TextReading['outcome'],
@@ -55,7 +63,7 @@ const nothing = (
   question: null,
   inputs: {},
   taken: [],
-  ignored: ignoredOf(scene, []),
+  ignored: leftByAll(scene, alternatives),
   assumed: [],
   asks: [],
   alternatives: unique(alternatives),

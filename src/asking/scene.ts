@@ -4,6 +4,7 @@ import { type Cue, type CueTag, cuesOf } from './cues.ts'
 import { fold } from './fold.ts'
 import type { Measure } from './measure.ts'
 import { type Piece, piecesOf } from './pieces.ts'
+import { type UnitNamed, unitsNamedIn } from './units-named.ts'
 
 export interface Placed {
   readonly measure: Measure
@@ -27,18 +28,22 @@ export interface Scene {
   readonly count: (tag: CueTag) => number
   readonly cuesAt: (at: number) => readonly Cue[]
   readonly cuesBefore: (next: number) => readonly Cue[]
+  readonly unitsNamed: readonly UnitNamed[]
+  /** What was looked for already: the cues near a measure, which stays the same object while roles are put to it. */
+  readonly nears: Map<Measure, readonly Near[]>
 }
 
 const none: readonly Cue[] = []
 
-const grouped = (cues: readonly Cue[], key: (cue: Cue) => number): Map<number, Cue[]> => {
-  const map = new Map<number, Cue[]>()
+/** The cues by the piece that they begin at, or that stands behind them. */
+const byPlace = (cues: readonly Cue[], key: 'first' | 'next', places: number): ReadonlyArray<Cue[] | undefined> => {
+  const lists = new Array<Cue[] | undefined>(places + 1)
   for (const cue of cues) {
-    const known = map.get(key(cue))
+    const known = lists[cue[key]]
     if (known) known.push(cue)
-    else map.set(key(cue), [cue])
+    else lists[cue[key]] = [cue]
   }
-  return map
+  return lists
 }
 
 /** The same value told again in another unit, close behind, is told once: the first counts. */
@@ -60,14 +65,16 @@ export const sceneOf = (text: string): Scene => {
   const folded = fold(text)
   const pieces = combine(piecesOf(folded, text), folded)
   const cues = cuesOf(pieces)
-  const everyPlaced = pieces.flatMap((piece, at) =>
-    piece.kind === 'measure' ? [{ measure: piece.measure, at, start: piece.start, end: piece.end }] : [],
-  )
+  const everyPlaced: Placed[] = []
+  for (let at = 0; at < pieces.length; at++) {
+    const piece = pieces[at] as Piece
+    if (piece.kind === 'measure') everyPlaced.push({ measure: piece.measure, at, start: piece.start, end: piece.end })
+  }
   const placed = toldOnce(everyPlaced)
   const counts = new Map<CueTag, number>()
   for (const { tag } of cues) counts.set(tag, (counts.get(tag) ?? 0) + 1)
-  const byFirst = grouped(cues, ({ first }) => first)
-  const byNext = grouped(cues, ({ next }) => next)
+  const byFirst = byPlace(cues, 'first', pieces.length)
+  const byNext = byPlace(cues, 'next', pieces.length)
   return {
     text,
     folded,
@@ -78,8 +85,10 @@ export const sceneOf = (text: string): Scene => {
     unread: unreadOf(pieces, folded),
     has: (...tags) => tags.some((tag) => counts.has(tag)),
     count: (tag) => counts.get(tag) ?? 0,
-    cuesAt: (at) => byFirst.get(at) ?? none,
-    cuesBefore: (next) => byNext.get(next) ?? none,
+    cuesAt: (at) => byFirst[at] ?? none,
+    cuesBefore: (next) => byNext[next] ?? none,
+    unitsNamed: unitsNamedIn(pieces, folded),
+    nears: new Map(),
   }
 }
 
@@ -146,18 +155,15 @@ const look = (scene: Scene, placed: Placed, step: 1 | -1, found: Near[]): void =
   }
 }
 
-// By its measure, which stays the same object while roles are put to it.
-const known = new WeakMap<Measure, readonly Near[]>()
-
 /** All cues near a measure, nearest first; looked for once. */
 const allNear = (scene: Scene, placed: Placed): readonly Near[] => {
-  const before = known.get(placed.measure)
+  const before = scene.nears.get(placed.measure)
   if (before) return before
   const found: Near[] = []
   look(scene, placed, 1, found)
   look(scene, placed, -1, found)
-  found.sort((one, other) => other.score - one.score)
-  known.set(placed.measure, found)
+  if (found.length > 1) found.sort((one, other) => other.score - one.score)
+  scene.nears.set(placed.measure, found)
   return found
 }
 

@@ -1,9 +1,8 @@
 // Which topics a text may be about, and how strongly: by the things that it names and by the quantities that it gives.
 import type { CueTag } from './cues.ts'
 import { bendAngles, type Facts, turnsOf } from './facts.ts'
+import { isHalfWidth } from './half-width.ts'
 import { isDimension } from './measure.ts'
-import { type Placed, pull } from './scene.ts'
-import { unitsNamed } from './torques.ts'
 
 export type TopicName =
   | 'reach'
@@ -27,6 +26,7 @@ export type TopicName =
   | 'interval'
   | 'compare'
   | 'convert'
+  | 'which'
 
 export type Scores = Readonly<Record<TopicName, number>>
 
@@ -39,7 +39,7 @@ const convertScore = (facts: Facts, reach: number): number => {
   const { scene } = facts
   const torques = scene.everyPlaced.filter(({ measure }) => isDimension(measure, 'torque'))
   const written = new Set(torques.map(({ measure }) => measure.unit))
-  const other = unitsNamed(scene).some(({ unit }) => written.size > 0 && !written.has(unit))
+  const other = scene.unitsNamed.some(({ unit }) => written.size > 0 && !written.has(unit))
   const lengths =
     scene.has('convert') && torques.length === 0 && scene.placed.some(({ measure }) => measure.kind === 'quantity')
   const asked = /=\s?\?/.test(scene.folded)
@@ -138,25 +138,24 @@ const checkScore = ({ scene, torques }: Facts): number => {
   )
 }
 
-const WRENCH_HELD = 9
-
-/** `±4 %`, `a 4 % wrench`: a tolerance without the word. */
-const isHalfWidth = ({ scene }: Facts, placed: Placed): boolean => {
-  const { at } = placed
-  if (pull(scene, placed, 'wrench') > WRENCH_HELD) return true
-  const [before, after] = [scene.pieces[at - 1], scene.pieces[at + 1]]
-  return (
-    (before?.kind === 'mark' && before.text === '±') ||
-    (after?.kind === 'word' && /^(?:wrench|clicker|torque|tool)/.test(after.text))
-  )
-}
-
 /** How hard to pull, in so many words. */
 const asksPull = ({ scene, torques, size }: Facts): boolean =>
   /\bhow (?:hard|much (?:force|weight|push|pull))\b/.test(scene.folded) ||
   (size === undefined &&
     torques.length > 0 &&
     /\bhow many (?:pounds|lbs|kilos|kg|newtons)\b(?! of torque)|\bpounds on the scale\b/.test(scene.folded))
+
+/** Which of the shop's wrenches does it: one torque is told, and no wrench. */
+const asksWhich = ({ scene, torques, lengthOf }: Facts): boolean => {
+  const wanted = torques.filter(({ role }) => role !== 'range')
+  return (
+    scene.has('ask-which') &&
+    wanted.length === 1 &&
+    wanted.every(({ role }) => role !== 'dialled' && role !== 'at-setting') &&
+    lengthOf('lever', 'from-drive', 'overall') === undefined &&
+    !scene.has('ask-got', 'ask-setting', 'repair')
+  )
+}
 
 export const scoresOf = (facts: Facts): Scores => {
   const { scene, torques, forces, percents, ratios, size, grade, lengthOf, weighed } = facts
@@ -216,9 +215,13 @@ export const scoresOf = (facts: Facts): Scores => {
         7,
       ),
     convert: convertScore(facts, reach),
+    which: when(asksWhich(facts), 12),
   }
 }
 
-/** Topics from the strongest down. */
-export const ranked = (scores: Scores): ReadonlyArray<readonly [TopicName, number]> =>
-  (Object.entries(scores) as Array<[TopicName, number]>).sort(([, one], [, other]) => other - one)
+/** The strongest topic; of two that are as strong the one that stands first. */
+export const strongest = (scores: Scores): TopicName => {
+  let best: TopicName = 'reach'
+  for (const topic in scores) if (scores[topic as TopicName] > scores[best]) best = topic as TopicName
+  return best
+}

@@ -1,9 +1,8 @@
 // What each torque of a text is: wanted, dialled, an end of the wrench's range, somebody's result. Pounds beside a wrench are lbf·ft, shown as assumed.
-import { allSpellings, type Unit, units } from '../core/unit.ts'
+import { type Unit, units } from '../core/unit.ts'
 import type { CueTag } from './cues.ts'
 import { isDimension, type Measure, textOf } from './measure.ts'
 import { nearest, type Placed, type Scene } from './scene.ts'
-import { unitAt } from './unit-at.ts'
 
 export type TorqueRole = 'wanted' | 'dialled' | 'range' | 'claimed' | 'at-setting' | 'prevailing'
 
@@ -30,50 +29,19 @@ const roles: ReadonlyMap<CueTag, TorqueRole> = new Map<CueTag, TorqueRole>([
 ])
 const tags: ReadonlySet<CueTag> = new Set(roles.keys())
 
-export interface UnitNamed {
-  readonly unit: Unit
-  readonly start: number
-  readonly end: number
-}
-
-// Every beginning of a spelling of torque: no other word can begin one.
-const beginnings: ReadonlySet<string> = new Set(
-  [...allSpellings]
-    .filter(([, spelled]) => spelled.some(({ unit }) => unit.dimension === 'torque'))
-    .flatMap(([word]) => Array.from({ length: word.length }, (_, place) => word.slice(0, place + 1))),
-)
-
-const findUnits = (scene: Scene): readonly UnitNamed[] => {
-  const found: UnitNamed[] = []
-  for (const piece of scene.pieces) {
-    if (piece.kind !== 'word' || !beginnings.has(piece.text) || piece.start < (found.at(-1)?.end ?? 0)) continue
-    const named = unitAt(scene.folded, piece.start)
-    const unit = named?.spelled.find(({ unit: one }) => one.dimension === 'torque')?.unit
-    if (named && unit) found.push({ unit, start: piece.start, end: named.end })
-  }
-  return found
-}
-
-const known = new WeakMap<Scene, readonly UnitNamed[]>()
-
-/** Units of torque that are named without a number: `wrench in lb ft`, `= ? Nm`. Looked for once. */
-export const unitsNamed = (scene: Scene): readonly UnitNamed[] => {
-  const found = known.get(scene) ?? findUnits(scene)
-  known.set(scene, found)
-  return found
-}
-
 /** The one torque unit that a text speaks, where it speaks one only. */
 const soleUnit = (scene: Scene): Unit | undefined => {
   const written = scene.placed.flatMap(({ measure }) =>
     isDimension(measure, 'torque') && measure.unit ? [measure.unit] : [],
   )
-  const all = new Set([...written, ...unitsNamed(scene).map(({ unit }) => unit)])
+  const all = new Set([...written, ...scene.unitsNamed.map(({ unit }) => unit)])
   return all.size === 1 ? [...all][0] : undefined
 }
 
+const wrenchTags: ReadonlySet<CueTag> = new Set<CueTag>(['wrench'])
+
 const isWrenchNear = (scene: Scene, placed: Placed): boolean => {
-  const near = nearest(scene, placed, new Set<CueTag>(['wrench']))
+  const near = nearest(scene, placed, wrenchTags)
   return near?.after === true && near.score > 10
 }
 
@@ -134,15 +102,16 @@ const SMALLEST_BARE = 2
 /** Every torque. `weighed`: the text is about a scale, so that pounds and kilos are pulls. */
 export const torquesOf = (scene: Scene, weighed: boolean, taken: ReadonlySet<number>): readonly Torque[] => {
   const sole = soleUnit(scene)
-  return scene.placed.flatMap((placed) => {
-    if (taken.has(placed.at)) return []
-    const unit = torqueUnit(scene, placed, weighed, sole)
-    if (!unit) return []
-    const held = roleOf(scene, placed)
-    const bare = placed.measure.kind === 'bare'
-    if (bare && (held.score < HELD || placed.measure.value < SMALLEST_BARE)) return []
-    return [{ ...placed, ...held, ...unit }]
-  })
+  const torques: Torque[] = []
+  for (const placed of scene.placed) {
+    const unit = taken.has(placed.at) ? undefined : torqueUnit(scene, placed, weighed, sole)
+    if (!unit) continue
+    const { role, score, sourced } = roleOf(scene, placed)
+    const { measure, at, start, end } = placed
+    if (measure.kind === 'bare' && (score < HELD || measure.value < SMALLEST_BARE)) continue
+    torques.push({ measure, at, start, end, role, score, sourced, ...unit })
+  }
+  return torques
 }
 
 /** As an input takes it, in the unit that it was taken in. */

@@ -1,5 +1,5 @@
 // The unit that stands behind a number in running text: the longest run of pieces that spells one; and what is counted but is no unit of ours.
-import { type Spelling, spelledUnits } from '../core/unit.ts'
+import { beginsUnit, foldUnit, type Spelling, spelledUnits } from '../core/unit.ts'
 
 const MOST_PIECES = 5
 const piece = /[\s.\-/·*]{0,3}(?:[a-zµ²]{1,20}(?![a-z])|''|["'%°#])/y
@@ -12,16 +12,12 @@ export interface UnitAt {
 // What no unit can begin with costs nothing to look at.
 const begins = /[\s.\-/·*]{0,3}[a-z"'%°#µ]/y
 
-const endsOf = (text: string, at: number): number[] => {
-  const ends: number[] = []
-  piece.lastIndex = at
-  while (ends.length < MOST_PIECES && piece.test(text)) {
-    ends.push(piece.lastIndex)
-  }
-  return ends
-}
+const NEXT_WORD = /[\s.]{0,3}([a-z]{1,24})/y
 
-const nextWord = (text: string, at: number): string => /^[\s.]{0,3}([a-z]+)/.exec(text.slice(at, at + 24))?.[1] ?? ''
+const nextWord = (text: string, at: number): string => {
+  NEXT_WORD.lastIndex = at
+  return NEXT_WORD.exec(text)?.[1] ?? ''
+}
 
 // `45 in the manual`, `45 in Nm`: a little word, not inches.
 const afterPreposition = new Set(
@@ -31,40 +27,54 @@ const afterPreposition = new Set(
   ).split(' '),
 )
 
+const SPACED_IN = /^\s+in$/
+
 const isPreposition = (text: string, at: number, end: number): boolean => {
-  const spelled = text.slice(at, end)
-  if (!/^\s+in$/.test(spelled)) return false
+  if (!SPACED_IN.test(text.slice(at, end))) return false
   const next = nextWord(text, end)
   if (next === 'ft' || next === 'n') return true
   return afterPreposition.has(next)
 }
 
-const isApostrophe = (text: string, end: number): boolean => text[end - 1] === "'" && /[a-z]/.test(text[end] ?? '')
+const LETTER = /[a-z]/
+const isApostrophe = (text: string, end: number): boolean => text[end - 1] === "'" && LETTER.test(text[end] ?? '')
 
 // `40 ft. lb. which` goes on, `want 45 Nm. How` ends: only what is written short has a dot of its own, and a capital begins a sentence.
+const SHORT = /(?:in|ins|ft|lb|lbs|deg|oz)$/
+const MARK_BEHIND = /^\.[,;)\-/]/
+const GOES_ON = /^\.\s[a-z\d(]/
+
 const dotOfIts = (text: string, typed: string, at: number, end: number): boolean =>
   text[end] === '.' &&
-  /(?:in|ins|ft|lb|lbs|deg|oz)$/.test(text.slice(at, end)) &&
-  (/^\.[,;)\-/]/.test(text.slice(end, end + 2)) || /^\.\s[a-z\d(]/.test(typed.slice(end, end + 3)))
+  SHORT.test(text.slice(at, end)) &&
+  (MARK_BEHIND.test(text.slice(end, end + 2)) || GOES_ON.test(typed.slice(end, end + 3)))
+
+const LEADING = /^[\s.\-/·*]+/
+const OF_ANOTHER = /^\s*[./·*]/
 
 /** The unit that begins at `at`, if one does. `typed` is the text before it was folded. */
 export const unitAt = (text: string, at: number, typed = text): UnitAt | undefined => {
   begins.lastIndex = at
   if (!begins.test(text)) return undefined
-  for (const end of endsOf(text, at).reverse()) {
-    const spelling = text
-      .slice(at, end)
-      .replaceAll('#', 'lb')
-      .replace(/^[\s.\-/·*]+/, '')
+  let named: UnitAt | undefined
+  let spelling = ''
+  piece.lastIndex = at
+  for (let taken = 0, from = at; taken < MOST_PIECES && piece.test(text); taken++, from = piece.lastIndex) {
+    const end = piece.lastIndex
+    spelling += pieceOf(taken === 0 ? text.slice(from, end).replace(LEADING, '') : text.slice(from, end))
+    if (!beginsUnit(spelling)) break
     const spelled = spelledUnits(spelling)
-    if (spelled.length === 0) continue
-    // A dot or slash before the unit belongs to something else: `5. in`, `1/m`.
-    if (/^\s*[./·*]/.test(text.slice(at, end))) return undefined
-    if (isPreposition(text, at, end) || isApostrophe(text, end)) return undefined
-    return { spelled, end: dotOfIts(text, typed, at, end) ? end + 1 : end }
+    if (spelled.length > 0) named = { spelled, end }
   }
-  return undefined
+  if (named === undefined) return undefined
+  const { spelled, end } = named
+  // A dot or slash before the unit belongs to something else: `5. in`, `1/m`.
+  if (OF_ANOTHER.test(text.slice(at, end))) return undefined
+  if (isPreposition(text, at, end) || isApostrophe(text, end)) return undefined
+  return { spelled, end: dotOfIts(text, typed, at, end) ? end + 1 : end }
 }
+
+const pieceOf = (written: string): string => foldUnit(written.includes('#') ? written.replaceAll('#', 'lb') : written)
 
 const counted = new Set(
   (

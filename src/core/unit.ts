@@ -135,12 +135,23 @@ for (const [unit, words, times = 1] of listed) {
 export const allSpellings: ReadonlyMap<string, readonly Spelling[]> = spellings
 
 // Dots, hyphens, middle dots and spaces between the parts of a unit carry no meaning; a slash does (N/m is no torque).
+const doubleMarks = /[″“”〃]/g
+const singleMarks = /[′’‘´`]/g
+const meaningless = /[\s.\-‐‑–·⋅∙•*×]/g
 const fold = (text: string): string =>
-  text
-    .toLowerCase()
-    .replace(/[″“”〃]/g, '"')
-    .replace(/[′’‘´`]/g, "'")
-    .replace(/[\s.\-‐‑–·⋅∙•*×]/g, '')
+  text.toLowerCase().replace(doubleMarks, '"').replace(singleMarks, "'").replace(meaningless, '')
+
+/** Whether any spelling begins so; `text` without what carries no meaning. For those who read a text piece by piece. */
+export const beginsUnit = (text: string): boolean => beginnings.has(text)
+
+const beginnings: ReadonlySet<string> = new Set(
+  [...spellings.keys()].flatMap((word) => Array.from(word, (_, place) => word.slice(0, place + 1))),
+)
+
+/** The same text without what carries no meaning in the name of a unit. */
+export const foldUnit = (text: string): string => (/[^a-z]/.test(text) ? fold(text) : text)
+
+const noSpelling: readonly Spelling[] = []
 
 /** The units that a text may name, whatever their dimension; none where it names no unit. */
-export const spelledUnits = (text: string): readonly Spelling[] => spellings.get(fold(text)) ?? []
+export const spelledUnits = (text: string): readonly Spelling[] => spellings.get(foldUnit(text)) ?? noSpelling

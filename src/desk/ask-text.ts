@@ -90,15 +90,24 @@ const withClaims = (answer: Answer, claims: readonly Claim[], say: Sayer): Answe
   }
 }
 
-/** The answer to a text. `work` answers a question, with what the text adds. */
-export const answerText = (text: unknown, say: Sayer, work: Work): Answer => {
+/** A text that is neither empty nor too long, read. */
+export const readAsked = (text: unknown): TextReading | undefined =>
+  typeof text === 'string' && text.trim() !== '' && bytes.encode(text).length <= MOST_BYTES ? readText(text) : undefined
+
+/** The answer to a text, with how it was read and what the register lends. `work` answers a question, with what the text adds. */
+export const answerText = (
+  text: unknown,
+  read: TextReading | undefined,
+  say: Sayer,
+  work: Work,
+  loan?: Loan,
+): Answer => {
   if (text === undefined) return refused(fault('empty', 'text', ''), unread, say)
   if (typeof text !== 'string') return refused(fault('not-a-text', 'text', String(JSON.stringify(text))), unread, say)
   if (text.trim() === '') return refused(fault('empty', 'text', text), unread, say)
-  if (bytes.encode(text).length > MOST_BYTES) {
+  if (read === undefined)
     return refused(fault('text-too-long', 'text', text, { most: String(MOST_BYTES) }), unread, say)
-  }
-  const reading = readText(text)
+  const reading = read
   const shown = shownReading(reading, say)
   if (reading.outcome === 'choice') {
     return {
@@ -117,6 +126,6 @@ export const answerText = (text: unknown, say: Sayer, work: Work): Answer => {
       say,
     )
   }
-  const answer = work(reading.question, reading.inputs, say, reading)
+  const answer = work(reading.question, reading.inputs, say, reading, loan)
   return { ...withClaims(answer, reading.claims, say), reading: shown }
 }

@@ -6,7 +6,7 @@ import type { Outcome } from '../questions/outcome.ts'
 import { phrase } from '../questions/phrase.ts'
 import { type FleetKnown, type Question, resultUnits } from '../questions/question.ts'
 import { type LocaleName, languageFor } from '../words/index.ts'
-import { answerText, type Work, withText } from './ask-text.ts'
+import { answerText, readAsked, type Work, withText } from './ask-text.ts'
 import { always, blank } from './blank.ts'
 import { ladder } from './ladder.ts'
 import type { System } from './own-units.ts'
@@ -45,7 +45,9 @@ export interface Desk {
   /** What the register lends where a question names a wrench; undefined where there is nothing to look up. Throws an Outage. */
   readonly borrow: (name: QuestionName, raw: unknown) => Promise<Loan> | undefined
   /** Free text: the same document, with how it was read. Told as a fault where it is no text, empty or too long. */
-  readonly askText: (text: unknown, asker: Asker) => Answer
+  readonly askText: (text: unknown, asker: Asker, loan?: Loan) => Answer
+  /** What the register lends to the question that a text holds. Throws an Outage. */
+  readonly borrowForText: (text: unknown) => Promise<Loan> | undefined
   /** Counts an answer that a door gives again from what it kept. */
   readonly again: (asked: Asked) => void
   readonly system: System
@@ -177,14 +179,25 @@ export const createDesk = ({ system, locale, record, borrow, specs }: DeskSettin
       }
       return answered(name, reading, known, say)
     }
+  // The text that was looked at for what it borrows is the one that is answered next: read once.
+  let last: { readonly text: unknown; readonly reading: ReturnType<typeof readAsked> } | undefined
+  const readOnce = (text: unknown): ReturnType<typeof readAsked> =>
+    last !== undefined && last.text === text ? last.reading : readAsked(text)
   return {
     system,
     locale,
     pointersVersion: () => specs?.version() ?? 0,
     again: (asked) => record?.(asked),
     borrow: borrow ?? (() => undefined),
-    askText: (text, asker) => {
-      const answer = withOwnPointers(answerText(text, sayer(asker.locale), workFor(asker)), specs, text)
+    borrowForText: (text) => {
+      last = { text, reading: readAsked(text) }
+      const { question, inputs } = last.reading ?? { question: null, inputs: {} }
+      return question === null ? undefined : borrow?.(question, inputs)
+    },
+    askText: (text, asker, loan) => {
+      const told = answerText(text, readOnce(text), sayer(asker.locale), workFor(asker), loan)
+      last = undefined
+      const answer = withOwnPointers(told, specs, text)
       record?.(askedOf((answer.question as QuestionName | null) ?? 'none', answer, asker.door))
       return answer
     },
@@ -200,4 +213,10 @@ export const createDesk = ({ system, locale, record, borrow, specs }: DeskSettin
 export const askKnowing = (desk: Desk, name: QuestionName, raw: unknown, asker: Asker): Answer | Promise<Answer> => {
   const pending = desk.borrow(name, raw)
   return pending ? pending.then((loan) => desk.ask(name, raw, asker, loan)) : desk.ask(name, raw, asker)
+}
+
+/** Free text with what the register lends. What every door calls. */
+export const askTextKnowing = (desk: Desk, text: unknown, asker: Asker): Answer | Promise<Answer> => {
+  const pending = desk.borrowForText(text)
+  return pending ? pending.then((loan) => desk.askText(text, asker, loan)) : desk.askText(text, asker)
 }

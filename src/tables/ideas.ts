@@ -206,7 +206,7 @@ export const ideas = {
     ...['dial down', 'dialed down', 'dialled down', 'lowest setting', 'lowest mark', 'bottom setting', 'turn down'],
     ...['turned down', 'left dialled', 'left dialed', 'wind to 0', 'backed off', 'wind off', 'wound off', 'back off'],
     ...['set to zero', 'down to zero', 'left wrench set', 'run down', 'lying set', 'kept set', 'left wrench'],
-    ...['forgot to wind'],
+    ...['forgot to wind', 'left clicker', 'left clicker set', 'left torque wrench set'],
   ],
   spring: ['spring', 'spring tension'],
   time: ['month', 'week', 'year', 'overnight', 'winter'],

@@ -109,6 +109,8 @@ export const phrasings: readonly Phrasing[] = [
   ['bathroom scale read 85 kg standing and 95 kg when I pulled at 50 cm, click at 50 Nm', 'scale-check incomplete'],
   ['use 35 in lbs plus drag torque of 8 in lbs', 'prevailing answered', '43 lbf·in'],
   ['put 60 ft lb into a 4:1 multiplier, how much comes out', 'multiplier answered', '60 lbf·ft'],
+  ['wrench set to 60 ft lb with a 4:1 multiplier', 'multiplier answered', '60 lbf·ft'],
+  ['do we have a wrench that does 250 Nm', 'which-wrench refused'],
   ['is it ok to use my 40-200 Nm torque wrench at 25 Nm', 'does-it-matter answered'],
   ['nut factor for cadmium plated bolts?', 'nut-factor incomplete'],
   ['torque needed for 5000 lb clamp, 1/2-13, K .15', 'clamp-force answered', '5000 lbf'],

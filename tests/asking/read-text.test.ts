@@ -120,3 +120,14 @@ describe('what people quote', () => {
     )
   })
 })
+
+describe('where several readings are offered', () => {
+  it('only what none of them uses was left aside', () => {
+    const { outcome, ignored, alternatives } = readText(
+      'clicked at 80 ft lbs, crowfoot 3 in straight, 18 in wrench, 5 bolts',
+    )
+    expect(outcome).toBe('choice')
+    expect(alternatives.length).toBeGreaterThan(1)
+    expect(ignored).toEqual(['5'])
+  })
+})

@@ -183,7 +183,7 @@ describe('what Discord can do', () => {
     expect((await discord.interaction(adapter)).status).toBeLessThan(300)
     discord.fail('callback', faults.rateLimited(30))
     await discord.interaction(adapter).catch(() => undefined)
-    await untilCounted('timed-out')
+    await untilCounted('rate-limited')
     expect(service.running()).toBe(true)
   })
 

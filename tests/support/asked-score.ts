@@ -59,7 +59,7 @@ const questionsOf: Readonly<Record<string, readonly string[]>> = {
   universal_joint: ['swivel', 'does-it-matter'],
 }
 
-interface Number_ {
+export interface Number_ {
   readonly value: number
   readonly dimension: string
 }
@@ -80,7 +80,7 @@ const expectedNumbers = ({ expected }: AskedItem): Number_[] =>
     ]
   })
 
-const numbersIn = (value: unknown): Number_[] => {
+export const numbersIn = (value: unknown): Number_[] => {
   if (Array.isArray(value)) return value.flatMap(numbersIn)
   if (value === null || typeof value !== 'object') return []
   const { value: number, unit, low, high } = value as Record<string, unknown>

@@ -7,7 +7,7 @@ import { type Facts, percentBy, pickTorque } from '../facts.ts'
 import { isDimension, type Measure, textOf } from '../measure.ts'
 import { type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
 import { type Placed, pull } from '../scene.ts'
-import { type Torque, torqueText, unitsNamed } from '../torques.ts'
+import { type Torque, torqueText } from '../torques.ts'
 import { unitChoices } from './reach.ts'
 
 const torqueEntry = (input: string, torque: Torque | undefined): Entry | undefined =>
@@ -138,7 +138,7 @@ const convertible = ({ measure }: Placed): boolean =>
 
 /** The quantity to tell in another unit: the one that is not in the unit wanted. */
 export const composeConvert = (facts: Facts): Proposal => {
-  const named = unitsNamed(facts.scene)
+  const named = facts.scene.unitsNamed
   const all = facts.scene.everyPlaced.filter(convertible)
   const ranges = new Set(facts.torques.filter(({ role }) => role === 'range').map(({ at }) => at))
   const target = named.at(-1)

@@ -22,7 +22,7 @@ const unitOffers = (
 ) => unitChoices(input, torque).map((change) => otherwise(question, entries, change))
 
 export const composeBar = (facts: Facts): Proposal => {
-  const { torque } = pickTorque(facts, anyTorque)
+  const { torque } = pickTorque({ ...facts, torques: facts.torques.filter(({ role }) => role !== 'range') }, anyTorque)
   const bars = facts.lengthsOf('bar', 'extension')
   const [bar, ...more] = bars
   const drive = facts.lengthOf('drive')
@@ -113,7 +113,9 @@ export const composeMultiplier = (facts: Facts): Proposal => {
       writeQuantity(quantity(ratio.measure.value, units['1'])),
       ratio,
     )
-  const output = scene.has('ask-got') && !facts.torques.some(({ role }) => role === 'wanted')
+  // What was put in, or what the wrench is set to, is no torque that is wanted: what comes out is asked, whatever it is called.
+  const dialled = facts.torques.some(({ role }) => role === 'dialled') && !scene.has('ask-setting')
+  const output = (scene.has('ask-got') || dialled) && !facts.torques.some(({ role }) => role === 'wanted')
   const { torque } = pickTorque(facts, output ? ['dialled', undefined] : ['wanted', undefined, 'dialled'])
   const out = output && ratio && torque?.unit && !gears && !given
   // What came out is what went in times the ratio: the question is asked the other way round, and shows both.
@@ -132,14 +134,24 @@ export const composeMultiplier = (facts: Facts): Proposal => {
   return proposal('multiplier', entries, { others: output ? [] : unitOffers('multiplier', entries, 'torque', torque) })
 }
 
+/** Beside the usual grip the only other length is where the hand is now; shown as assumed. */
+const otherThan = ({ lengths, scene }: Facts, lever: Length | undefined): Length | undefined => {
+  const usual = scene.has('usual')
+  const others = lengths.filter(
+    (one) => one !== lever && !one.unitless && (one.role === undefined || (usual && one.role === 'lever')),
+  )
+  return lever !== undefined && others.length === 1 ? others[0] : undefined
+}
+
 export const composeHand = (facts: Facts): Proposal => {
   const { torque } = pickTorque(facts, ['dialled', 'wanted', undefined, 'at-setting'])
   const lever = facts.lengthOf('lever')
-  const hand = facts.lengthOf('hand', 'from-drive', 'pipe')
+  const held = facts.lengthOf('hand', 'from-drive', 'pipe')
+  const hand = held ?? otherThan(facts, lever)
   const entries = [
     torqueEntry('setting', torque),
     lever && entry('lever', textOf(lever.measure), lever),
-    hand && entry('hand', textOf(hand.measure), hand),
+    hand && entry('hand', textOf(hand.measure), hand, held === undefined),
     wrenchTypeOf(facts),
   ]
   return proposal('hand-position', entries, { others: unitOffers('hand-position', entries, 'setting', torque) })

@@ -217,6 +217,24 @@ export const composeReach = (facts: Facts): Proposal => {
   })
 }
 
+/** Which of the shop's wrenches does it, with the adapter where one is told. */
+export const composeWhich = (facts: Facts): Proposal => {
+  const reach = reachOf(facts)
+  const { torque } = pickTorque(facts, ['wanted', undefined, 'claimed'])
+  const ofAdapter = reach.entries.filter((one) => one?.input === 'adapter' || one?.input === 'angle')
+  const entries = [
+    torqueEntry('torque', torque),
+    ...(ofAdapter.some((one) => one?.input === 'adapter') ? ofAdapter : []),
+  ]
+  return proposal('which-wrench', entries, {
+    asks: reach.asks,
+    others: others('which-wrench', entries, [
+      ...unitChoices('torque', torque),
+      ...reach.others.filter((change) => change['adapter'] !== undefined),
+    ]),
+  })
+}
+
 /** Two readings of `extension`: the adapter out front, and the bar under the drive. Neither is taken. */
 export const reachOrBar = (
   facts: Facts,

@@ -6,7 +6,7 @@ export const things = {
   spanner:
     'spanner|ring spanner|open ended spanner|open end spanner|combination spanner|box end wrench|box end|box wrench|open end wrench|open ended wrench|combination wrench|hook spanner|pin spanner|c spanner|flare nut wrench|line wrench',
   adapter:
-    'sticks out|stick out|reaches out|protrudes|adapter|adaptor|a =|e =|le =|lx =|torque adapter|torque adaptor|offset adapter|offset adaptor|offset tab|offset link|offset wrench|dog bone|dogbone|special tool|special wrench|special spanner|service tool|factory tool|factory spanner|extension tool|extension wrench|extension spanner|peg tool|tool arm|arm of the tool|square hole|base nut wrench|hook spanner with a square hole|spanner adapter|extension plate|offset|offset head|attachment|torque arm|offset extension',
+    'sticks out|stick out|from the square hole|middle of the jaws|centre of the jaws|center of the jaws|reaches out|protrudes|adapter|adaptor|a =|e =|le =|lx =|torque adapter|torque adaptor|offset adapter|offset adaptor|offset tab|offset link|offset wrench|dog bone|dogbone|special tool|special wrench|special spanner|service tool|factory tool|factory spanner|extension tool|extension wrench|extension spanner|peg tool|tool arm|arm of the tool|square hole|base nut wrench|hook spanner with a square hole|spanner adapter|extension plate|offset|offset head|attachment|torque arm|offset extension',
   extension: 'extension|extender|ext|extention|extension piece|extensions piece|extn',
   bar: 'extension bar|vertical extension|drive extension|socket extension|impact extension|ratchet extension|extension rod|long socket extension|deep socket|straight extension',
   wrench:

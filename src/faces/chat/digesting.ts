@@ -3,7 +3,7 @@ import type { REST } from 'discord.js'
 import { createDigest } from '../../desk/digest.ts'
 import type { Words } from '../../words/index.ts'
 import { digestEmbed, sendDigest } from './digest-message.ts'
-import type { ChatParts } from './gateway.ts'
+import type { ChatParts } from './door.ts'
 
 const EVERY_MS = 60_000
 

@@ -56,14 +56,15 @@ export const changesAnything = ({ add, change, remove }: RegistrationPlan): bool
 /** GET, compare, one bulk PUT if anything differs, and none where it is only tried. Throws what the REST client throws. */
 export const register = async (
   rest: REST,
-  applicationId: string,
+  applicationId: string | undefined,
   commands: readonly Named[],
   isTried = false,
 ): Promise<RegistrationPlan> => {
   // Without being asked for, what stands in other languages is left out, and every start would look like a change.
   const query = new URLSearchParams({ with_localizations: 'true' })
-  const theirs = (await rest.get(Routes.applicationCommands(applicationId), { query })) as Named[]
+  const id = applicationId ?? ((await rest.get(Routes.currentApplication())) as { id: string }).id
+  const theirs = (await rest.get(Routes.applicationCommands(id), { query })) as Named[]
   const plan = planRegistration(commands, theirs)
-  if (!isTried && changesAnything(plan)) await rest.put(Routes.applicationCommands(applicationId), { body: commands })
+  if (!isTried && changesAnything(plan)) await rest.put(Routes.applicationCommands(id), { body: commands })
   return plan
 }

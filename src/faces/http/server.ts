@@ -17,6 +17,7 @@ import { checkRoutes } from './api/checks.ts'
 import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
 import { historyRoutes } from './api/history.ts'
+import { interactionRoutes, type TakePost } from './api/interactions.ts'
 import { questionRoutes } from './api/questions.ts'
 import { registerRoutes } from './api/register.ts'
 import { registerFileRoutes } from './api/register-out.ts'
@@ -43,6 +44,8 @@ export interface HttpParts extends HealthParts {
   /** Requests that one address may make in a second before it is told to wait. */
   readonly mostASecond: number
   readonly seen?: (route: string, status: number, seconds: number) => void
+  /** Takes what the chat service posts; absent where interactions come another way. */
+  readonly interactions?: TakePost | undefined
   /** Told of outages and bugs, with the reference that the asker was given. */
   readonly failed: (reference: string, error: unknown) => void
 }
@@ -216,6 +219,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
     writingRoutes(scope, { ...kiosk, now, pin: writing?.pin, id: writing?.id ?? (() => '') })
   })
   reportRoutes(app, kiosk)
+  if (parts.interactions) await interactionRoutes(app, parts.interactions)
   app.get('/openapi.json', { schema: { hide: true } }, (_request, reply) => {
     reply
       .header('content-type', 'application/json; charset=utf-8')

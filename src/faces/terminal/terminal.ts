@@ -3,7 +3,7 @@
 import { topics } from '../../../commands/index.ts'
 import { offersOf } from '../../../commands/topic.ts'
 import { checkInputs } from '../../desk/checking.ts'
-import { askKnowing, type Desk } from '../../desk/desk.ts'
+import { askKnowing, askTextKnowing, type Desk } from '../../desk/desk.ts'
 import type { Shop } from '../../desk/shop.ts'
 import type { Answer } from '../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questions } from '../../questions/index.ts'
@@ -98,13 +98,13 @@ const tell = (answer: Answer, json: boolean, io: TerminalIo, words: Words): numb
 }
 
 /** Words that begin with no question's name are one text in the asker's own words. A lone word is a name that was mistyped. */
-const tellText = (argv: readonly string[], desk: Desk, io: TerminalIo, words: Words): number => {
+const tellText = async (argv: readonly string[], desk: Desk, io: TerminalIo, words: Words): Promise<number> => {
   const text = argv.filter((word) => !flags.includes(word)).join(' ')
   if (/^[\w-]*$/.test(text) || argv.includes('--help')) {
     for (const line of [`No question is called “${argv[0]}”.`, '', ...usage(words)]) io.err(line)
     return exitCodes.usage
   }
-  return tell(desk.askText(text, { door: 'terminal' }), argv.includes('--json'), io, words)
+  return tell(await askTextKnowing(desk, text, { door: 'terminal' }), argv.includes('--json'), io, words)
 }
 
 const check = (argv: readonly string[], desk: Desk, io: TerminalIo, shop: Shop): Promise<number> => {

@@ -54,13 +54,21 @@ export const spellings: ReadonlyMap<string, Idea> = new Map(
   ),
 )
 
+/** How many words the longest spelling has that begins with a word: most words begin none. */
+const longestFrom: ReadonlyMap<string, number> = [...spellings.keys()].reduce((longest, key) => {
+  const stems = key.split(' ')
+  const [first = ''] = stems
+  return longest.set(first, Math.min(LONGEST_PHRASE, Math.max(stems.length, longest.get(first) ?? 0)))
+}, new Map<string, number>())
+
 /** The ideas in a text; of overlapping spellings the longest counts, so that a cheater bar is no bar. */
 export const ideasIn = (text: string): ReadonlySet<Idea> => {
   const stems = foldText(text)
   const found = new Set<Idea>()
   for (let at = 0; at < stems.length; ) {
     let taken = 1
-    for (let length = Math.min(LONGEST_PHRASE, stems.length - at); length > 0; length--) {
+    const longest = longestFrom.get(stems[at] as string) ?? 0
+    for (let length = Math.min(longest, stems.length - at); length > 0; length--) {
       const idea = spellings.get(keyOf(stems.slice(at, at + length)))
       if (idea === undefined) continue
       found.add(idea)
@@ -74,7 +82,9 @@ export const ideasIn = (text: string): ReadonlySet<Idea> => {
 
 const scoreOf = (slug: Slug, found: ReadonlySet<Idea>): number => {
   const weights: Readonly<Partial<Record<Idea, number>>> = topicIdeas[slug]
-  return [...found].reduce((sum, idea) => sum + (weights[idea] ?? 0), 0)
+  let sum = 0
+  for (const idea of found) sum += weights[idea] ?? 0
+  return sum
 }
 
 const bare = (text: string): string => text.toLowerCase().replace(/[\s\-_]+/g, '')

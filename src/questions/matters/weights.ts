@@ -10,7 +10,7 @@ export const topicIdeas: Readonly<Record<Slug, Readonly<Partial<Record<Idea, num
   calibration: { calibrate: 5, check: 3, age: 3, accuracy: 2, time: 1, temperature: -9, digital: 0 },
   dropped: { drop: 6, floor: 2, calibrate: 0 },
   'loosening-with-it': { loosen: 5, calibrate: 0 },
-  'stored-wound-up': { stored: 5, spring: 3, time: 1, temperature: -9, calibrate: 0 },
+  'stored-wound-up': { stored: 5, spring: 3, time: 1, temperature: -3, calibrate: 0 },
   'under-a-fifth': { low: 5, accuracy: 1 },
   'anti-seize': { antiseize: 8, dry: 1, lube: 1 },
   oil: { oil: 8, grease: 7, lube: 5, dry: 1 },

@@ -1,7 +1,7 @@
 // The digest as Discord gets it: within its limits for any shop, sent once under its name, and what its answers mean.
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { digestEmbed, sendDigest } from '../../../src/faces/chat/digest-message.ts'
-import { restFor } from '../../../src/faces/chat/gateway.ts'
+import { botRest } from '../../../src/faces/chat/wire/rest.ts'
 import { type Digest, digestParts } from '../../../src/register/digest.ts'
 import { languages } from '../../../src/words/index.ts'
 import { type FakeDiscord, startFakeDiscord } from '../../support/fake-discord/fake-discord.ts'
@@ -46,7 +46,7 @@ describe('the digest sent', () => {
   const embed = digestEmbed(digestOf(2), '2026-06-01', words)
 
   it('twice under one name is one message', async () => {
-    const rest = restFor({ token: discord.token, apiUrl: discord.url })
+    const rest = botRest({ token: discord.token, apiUrl: discord.url })
     const failed: unknown[] = []
     const send = () => sendDigest(rest, '500000000000000001', embed, 'digest-2026-06-01', (error) => failed.push(error))
     expect(await send()).toBe('sent')
@@ -57,12 +57,12 @@ describe('the digest sent', () => {
   })
 
   it('where the bot may not speak is not tried again', async () => {
-    const rest = restFor({ token: 'none', apiUrl: discord.url })
+    const rest = botRest({ token: 'none', apiUrl: discord.url })
     expect(await sendDigest(rest, '500000000000000001', embed, 'digest-2026-06-08', () => {})).toBe('gone')
   })
 
   it('where Discord is away is tried later', async () => {
-    const rest = restFor({ token: 'none', apiUrl: 'http://127.0.0.1:9/api' })
+    const rest = botRest({ token: 'none', apiUrl: 'http://127.0.0.1:9/api' })
     expect(await sendDigest(rest, '1', embed, 'digest-2026-06-08', () => {})).toBe('later')
   })
 })

@@ -7,6 +7,9 @@ import { buildCommands } from '../../../src/faces/chat/commands.ts'
 import { createLimits } from '../../../src/faces/chat/limits.ts'
 import { createOnce, madeAt } from '../../../src/faces/chat/once.ts'
 import { planRegistration, register } from '../../../src/faces/chat/registration.ts'
+import { createIdentifyPace } from '../../../src/faces/chat/wire/identify-pace.ts'
+import { waitBeforeLogin } from '../../../src/faces/chat/wire/login-budget.ts'
+import { createShards } from '../../../src/faces/chat/wire/shards.ts'
 import { languages } from '../../../src/words/index.ts'
 
 const idAt = (ms: number, n = 0): string => String(((BigInt(ms) - 1_420_070_400_000n) << 22n) + BigInt(n))
@@ -106,6 +109,83 @@ describe('limits', () => {
     } finally {
       vi.useRealTimers()
     }
+  })
+})
+
+describe('logins', () => {
+  const day = { total: 1000, reset_after: 14_400_000 }
+  it.each([
+    ['plenty are left', { ...day, remaining: 1000 }, 1, 0],
+    ['a tenth is left', { ...day, remaining: 100 }, 1, 0],
+    ['less than a tenth: what is left lasts for what is left of the day', { ...day, remaining: 97 }, 1, 150_000],
+    ['many shards log in at once', { ...day, remaining: 96 }, 16, 2_880_000],
+    ['two are left for one shard: one is used, one stays in hand', { ...day, remaining: 2 }, 1, 14_400_000],
+    ['one is left', { ...day, remaining: 1 }, 1, 14_400_000],
+    ['none is left', { ...day, remaining: 0 }, 1, 14_400_000],
+    ['fewer are left than there are shards', { ...day, remaining: 20 }, 16, 14_400_000],
+    ['Discord says nothing of it', undefined, 1, 0],
+    ['Discord says nonsense', { total: 'many', remaining: -1, reset_after: Number.NaN } as never, 1, 0],
+  ])('where %s', (_name, limit, shards, wait) => {
+    expect(waitBeforeLogin(limit, shards)).toBe(wait)
+  })
+
+  it('a process that starts over without end does not use up a day', () => {
+    // Each start takes 10 s and one login; the allowance is never made whole.
+    let [used, time] = [0, 0]
+    while (time < day.reset_after) {
+      const wait = waitBeforeLogin({ total: 1000, remaining: 1000 - used, reset_after: day.reset_after - time }, 1)
+      time += wait + 10_000
+      if (time < day.reset_after) used++
+    }
+    expect(used).toBeLessThan(1000)
+    expect(used).toBeGreaterThan(800)
+  })
+
+  it('a shard whose sessions end again and again identifies ever more rarely; another one is not held back', () => {
+    let now = 0
+    const pace = createIdentifyPace(() => now)
+    const waits: number[] = []
+    for (let n = 0; n < 9; n++) {
+      waits.push(pace.waitFor(0))
+      now += pace.waitFor(0)
+      pace.identified(0)
+    }
+    expect(waits).toEqual([0, 5000, 10_000, 20_000, 40_000, 80_000, 160_000, 300_000, 300_000])
+    expect(pace.waitFor(1)).toBe(0)
+    // Cut off while it waits: what is left of the wait is left.
+    now += 100_000
+    expect(pace.waitFor(0)).toBe(200_000)
+    now += 600_000
+    expect(pace.waitFor(0)).toBe(0)
+  })
+})
+
+describe('shards', () => {
+  it('each is told by itself: one that is back does not speak for another', () => {
+    const told: unknown[] = []
+    const ups: number[] = []
+    const warned: unknown[] = []
+    const shards = createShards({
+      count: (...one) => told.push(one),
+      up: (n) => ups.push(n),
+      log: { warn: (facts) => warned.push(facts) },
+    })
+    expect(shards.troubles()).toEqual([])
+    shards.expect([0, 1])
+    expect(shards.troubles()).toEqual(['chat shard 0 is not connected', 'chat shard 1 is not connected'])
+    shards.changed(0, 'ready')
+    shards.changed(1, 'ready')
+    expect(shards.troubles()).toEqual([])
+    for (let n = 0; n < 50; n++) shards.changed(1, 'reconnecting')
+    shards.changed(0, 'resumed')
+    expect(shards.troubles()).toEqual(['chat shard 1 is not connected'])
+    expect(ups.at(-1)).toBe(1)
+    expect(warned).toEqual([{ shard: 1 }])
+    shards.changed(1, 'resumed')
+    expect(shards.troubles()).toEqual([])
+    expect(told.at(-1)).toEqual([1, 'resumed', true])
+    shards.end()
+    expect(ups.at(-1)).toBe(0)
   })
 })
 

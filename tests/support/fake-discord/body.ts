@@ -36,8 +36,10 @@ async function readParts(bytes: Buffer, contentType: string): Promise<Body> {
 export async function readBody(request: IncomingMessage): Promise<Body> {
   const chunks: Buffer[] = []
   for await (const chunk of request) chunks.push(chunk as Buffer)
-  const bytes = Buffer.concat(chunks)
-  const contentType = request.headers['content-type'] ?? ''
+  return parseBody(Buffer.concat(chunks), request.headers['content-type'] ?? '')
+}
+
+export async function parseBody(bytes: Buffer, contentType: string): Promise<Body> {
   if (!contentType.startsWith('multipart/form-data')) return parse(bytes.toString('utf8'))
   try {
     return await readParts(bytes, contentType)

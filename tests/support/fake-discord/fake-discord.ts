@@ -10,10 +10,11 @@ import { openDoor } from './door.ts'
 import { type Fault, faultQueues } from './faults.ts'
 import { openGateway } from './gateway.ts'
 import { ledger as newLedger } from './ledger.ts'
-import type { Json } from './limits.ts'
+import { isRecord, type Json } from './limits.ts'
 import { buildInteraction } from './raw-interaction.ts'
-import { restServer } from './rest.ts'
-import { buildRoutes, type RouteName } from './routes.ts'
+import { type FaultFor, restServer } from './rest.ts'
+import { buildRoutes, callbackRecord, type RouteName } from './routes.ts'
+import { newSender, type Posting } from './sender.ts'
 
 export interface FakeOptions {
   token?: string
@@ -23,8 +24,11 @@ export interface FakeOptions {
   shards?: number
   /** Shards that may identify within the same 5 s; Discord's default is 1. */
   maxConcurrency?: number
+  /** 5000 as Discord has it; 0, the default, lets tests start one service after another. */
+  identifySpacingMs?: number
   identifiesADay?: number
   heartbeatMs?: number
+  faultFor?: FaultFor
   /** Unavailable guilds in READY. */
   guilds?: readonly Json[]
 }
@@ -52,6 +56,8 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
   const shelf = commandShelf(applicationId)
   const ledger = newLedger(books, { applicationId, botUser })
   const arrivals = newArrivals()
+  const sender = newSender()
+  let heard: (record: CallbackRecord) => void = () => {}
   const gateway = await openGateway({
     token,
     applicationId,
@@ -59,10 +65,12 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     books,
     heartbeatMs: options.heartbeatMs ?? 41_250,
     guilds: options.guilds ?? [],
+    spacingMs: options.identifySpacingMs ?? 0,
+    maxConcurrency: options.maxConcurrency ?? 1,
   })
   const identifiesADay = options.identifiesADay ?? 1000
 
-  const routes = buildRoutes({
+  const table = {
     books,
     applicationId,
     botUser,
@@ -78,12 +86,14 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
         max_concurrency: options.maxConcurrency ?? 1,
       },
     }),
-    onCallback(record) {
+    onCallback(record: CallbackRecord) {
       books.callbacks.push(record)
       arrivals.arrived(record)
+      heard(record)
     },
-  })
-  const server = restServer({ token, books, routes, faults: queues })
+  } satisfies Parameters<typeof buildRoutes>[0]
+  const routes = buildRoutes(table)
+  const server = restServer({ token, books, routes, faults: queues, faultFor: options.faultFor })
   const rest = await openDoor(server)
 
   function issue(ask: Ask): Json {
@@ -143,6 +153,25 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     /** An interaction that may be answered, but is not sent: for deliveries by other ways. */
     issue,
     deliver,
+    /** To every session, whichever shard the server belongs to: as if Discord were mistaken. */
+    deliverToAll(raw: Json): void {
+      for (const session of gateway.sessions) if (!session.ended) session.give('INTERACTION_CREATE', raw)
+    },
+    /** The key by which what is posted is known, for DISCORD_PUBLIC_KEY. */
+    publicKey: sender.publicKey,
+    /** Posts an interaction to the application's own address; its reply is the callback, held to the same rules. */
+    async post(url: string, ask: Ask | { raw: Json }, posting: Posting = {}) {
+      const raw = 'raw' in ask && ask.raw && !('kind' in ask) && !('command' in ask) ? ask.raw : issue(ask as Ask)
+      const posted = await sender.post(url, raw, posting)
+      const id = String(raw['id'])
+      if (posted.status === 200 && ledger.find(id)) {
+        const answer = ledger.callback(id, String(raw['token']), posted, false, true)
+        const asked = { ...posted, parts: [id], query: new URLSearchParams(), confirmed: true }
+        const code = answer.body && isRecord(answer.body) ? Number(answer.body['code']) : undefined
+        table.onCallback(callbackRecord(table, asked, { at: Date.now(), status: answer.status, code }))
+      }
+      return { ...posted, id, raw }
+    },
     awaitCallback: arrivals.awaitCallback,
     callbacksOf,
     /** Makes an interaction older than it is, to end its 3 s or its 15 min. */
@@ -172,6 +201,29 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     },
     /** Heartbeats go unanswered. */
     ignoreHeartbeats: gateway.deafen,
+    /** Sends any text at all over the sockets. */
+    babble: gateway.babble,
+    /** An event of any name to every session. */
+    dispatch: (event: string, data: unknown) => gateway.dispatch(event, data, null),
+    /** Told of every callback that comes. */
+    onCallback(listener: (record: CallbackRecord) => void): void {
+      heard = listener
+    },
+    /** For long runs: lets go of what is older than so long. */
+    forget(olderMs: number): void {
+      const before = Date.now() - olderMs
+      for (const list of [books.requests, books.callbacks, books.resumes] as { at: number }[][])
+        list.splice(
+          0,
+          Math.max(
+            list.findIndex(({ at }) => at >= before),
+            0,
+          ),
+        )
+      ledger.forget(performance.now() - olderMs)
+      for (const session of gateway.sessions) session.forget(5000)
+    },
+
     /** New connections meet ECONNREFUSED; those that are open stay. */
     async refuseConnections(on: boolean, where: 'gateway' | 'rest' | 'both' = 'gateway'): Promise<void> {
       if (where !== 'rest') await gateway.refuse(on)

@@ -14,6 +14,9 @@ export interface GatewayOptions {
   botUser: Json
   books: Books
   heartbeatMs: number
+  /** Two identifies with the same key (shard modulo concurrency) must lie so far apart. */
+  spacingMs: number
+  maxConcurrency: number
   guilds: readonly Json[]
 }
 
@@ -28,6 +31,7 @@ export async function openGateway(options: GatewayOptions) {
   const door = await openDoor(server)
   const url = `ws://127.0.0.1:${door.port}`
   let deaf = false
+  const identified = new Map<number, number>()
 
   const send = (socket: WebSocket, op: number, d: unknown = null) =>
     socket.send(JSON.stringify({ op, d, s: null, t: null }))
@@ -56,6 +60,13 @@ export async function openGateway(options: GatewayOptions) {
     if (!(Number.isInteger(id) && Number.isInteger(count) && id >= 0 && id < count))
       return wrong(socket, 4010, 'Bad shard')
     if (!Number.isInteger(intents) || intents < 0) return wrong(socket, 4013, 'Bad intents')
+    const key = id % options.maxConcurrency
+    const tooSoon = Date.now() - (identified.get(key) ?? 0) < options.spacingMs
+    if (tooSoon) {
+      books.identifies.push({ ...record, accepted: false })
+      return send(socket, 9, false)
+    }
+    identified.set(key, Date.now())
     if (!isRecord(d['properties'])) return wrong(socket, 4002, 'No properties')
     const session = new Session([id, count], socket)
     books.identifies.push({ ...record, sessionId: session.id })
@@ -140,11 +151,17 @@ export async function openGateway(options: GatewayOptions) {
       for (const session of reached) session.give(t, d)
       return reached.length
     },
-    drop(): void {
-      for (const socket of sockets.keys()) socket.terminate()
+    /** All of them, or those of one shard. */
+    drop(shard?: number): void {
+      for (const [socket, session] of sockets)
+        if (shard === undefined || session?.shard[0] === shard) socket.terminate()
     },
     shutAll(code: number): void {
       for (const socket of sockets.keys()) shut(socket, code)
+    },
+    /** Any text at all, as if it were a payload. */
+    babble(text: string): void {
+      for (const socket of sockets.keys()) socket.send(text)
     },
     sendAll(op: number, d: unknown): void {
       for (const socket of sockets.keys()) send(socket, op, d)

@@ -81,6 +81,13 @@ export function ledger(books: Books, about: { applicationId: string; botUser: Js
       return entry
     },
     find: (id: string): Issued | undefined => issued.get(id),
+    /** Nothing more is expected of what was sent before. */
+    forget(before: number): void {
+      for (const [id, one] of issued) {
+        if (one.sentAt >= before) break
+        issued.delete(id)
+      }
+    },
 
     /** What is wrong with a callback's payload, whoever answers it. */
     lookAtCallback(id: string, sent: Sent): Answer | undefined {

@@ -28,11 +28,16 @@ export interface Route {
   note?(asked: Asked, record: RequestRecord): void
 }
 
+/** What befalls a request of this route; `parts` are the ids in its path. */
+export type FaultFor = (route: string, parts: readonly string[]) => Fault | undefined
+
 export function restServer(about: {
   token: string
   books: Books
   routes: readonly Route[]
   faults: ReturnType<typeof faultQueues>
+  /** Asked first; undefined leaves it to the queues. */
+  faultFor?: FaultFor | undefined
 }) {
   const { books } = about
 
@@ -57,7 +62,7 @@ export function restServer(about: {
     if (route.needsToken && request.headers.authorization !== `Bot ${about.token}`)
       return { ...named, answer: { status: 401, body: { message: '401: Unauthorized', code: 0 } } }
     const parts = (route.path.exec(path) ?? []).slice(1).map(decodeURIComponent)
-    const fault = about.faults.next(route.name) ?? {}
+    const fault = about.faultFor?.(route.name, parts) ?? about.faults.next(route.name) ?? {}
     const spoils = fault.status !== undefined || fault.hang === true || fault.reset === true
     const asked: Asked = { ...body, parts, query: url.searchParams, confirmed: !spoils }
     const after = (record: RequestRecord) => route.note?.(asked, record)

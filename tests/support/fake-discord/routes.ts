@@ -32,7 +32,11 @@ export interface RouteTable {
   onCallback: (record: CallbackRecord) => void
 }
 
-function callbackRecord(about: RouteTable, asked: Asked, record: RequestRecord): CallbackRecord {
+export function callbackRecord(
+  about: RouteTable,
+  asked: Asked,
+  record: Pick<RequestRecord, 'at' | 'status' | 'code'>,
+): CallbackRecord {
   const [id = ''] = asked.parts
   const body = isRecord(asked.body) ? asked.body : {}
   const entry = about.ledger.find(id)

@@ -21,6 +21,7 @@ export class Session {
   readonly events: Event[] = []
   socket: WebSocket | undefined
   ended = false
+  private forgotten = 0
 
   constructor(shard: readonly [number, number], socket: WebSocket) {
     this.shard = shard
@@ -32,7 +33,12 @@ export class Session {
   }
 
   get seq(): number {
-    return this.events.length
+    return this.forgotten + this.events.length
+  }
+
+  /** Lets go of all but the last events; what is gone cannot be replayed. */
+  forget(keep: number): void {
+    this.forgotten += this.events.splice(0, Math.max(this.events.length - keep, 0)).length
   }
 
   /** Whether events of this server (null: direct messages) come to this shard. */
@@ -42,7 +48,7 @@ export class Session {
   }
 
   give(t: string, d: unknown): void {
-    const event: Event = { op: 0, t, s: this.events.length + 1, d }
+    const event: Event = { op: 0, t, s: this.seq + 1, d }
     this.events.push(event)
     if (this.connected) this.socket?.send(JSON.stringify(event))
   }

@@ -1,6 +1,6 @@
 // An answer in chat: worked out by the desk with what its asker and the server have set, drawn, and laid out with its keys.
 import type { APIInteraction } from 'discord.js'
-import { type Asker, askKnowing, type Desk } from '../../../desk/desk.ts'
+import { type Asker, askKnowing, askTextKnowing, type Desk } from '../../../desk/desk.ts'
 import { figureOf } from '../../../figures/index.ts'
 import type { Answer } from '../../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questions } from '../../../questions/index.ts'
@@ -34,8 +34,8 @@ export interface Worked {
   readonly carried: Carried
 }
 
-// A picture that is late or fails is left out: the answer in words does not wait for it.
-const PICTURE_WAIT_MS = 1200
+// An answer whose picture takes its time is promised and put in later; one that fails or takes very long is left out.
+const PICTURE_WAIT_MS = 8000
 
 /** What a wrench of one's own lends; where any of it was typed, another wrench is meant. */
 const lentByWrench = ['lever', 'pivot', 'wrench-type', 'tolerance', 'mark', 'least', 'most', 'iso-type', 'iso-class']
@@ -74,7 +74,7 @@ export const workOut = async (
   const { question, raw, shown, own = {} } = carried
   const asker: Asker = { door: 'chat', locale, own: own.units, prefers: server.units, shown }
   if (question === null) {
-    const answer = desk.askText(raw['text'], asker)
+    const answer = await askTextKnowing(desk, raw['text'], asker)
     const isShort = idsFor(carried, verbs) !== undefined
     // A long post is carried as what was taken from it.
     return {

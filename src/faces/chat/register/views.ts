@@ -11,7 +11,7 @@ import { checksMessage, dueMessage, type Found, listMessage, wrenchMessage } fro
 type Raw = Readonly<Record<string, string>>
 
 const LIST = 200
-const PICTURE_WAIT_MS = 1000
+const PICTURE_WAIT_MS = 8000
 
 export interface Views {
   readonly show: (asked: Raw, language: Language, all: boolean) => Promise<ChatReply>

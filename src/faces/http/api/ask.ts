@@ -1,7 +1,7 @@
 // Free text over HTTP: one address, by GET or POST, that gives the same document as a question does, with how the text was read.
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { z } from 'zod'
-import type { Desk } from '../../../desk/desk.ts'
+import { askTextKnowing, type Desk } from '../../../desk/desk.ts'
 import { answerSchema } from '../../../questions/answer.ts'
 import { languageFor } from '../../../words/index.ts'
 import { problem, refusedProblem, refusedSchema, sendProblem } from '../problem.ts'
@@ -38,8 +38,8 @@ export const askRoutes = (app: FastifyInstance, desk: Desk): void => {
       },
     },
   }
-  const send = (raw: unknown, request: FastifyRequest, reply: FastifyReply): FastifyReply => {
-    const answer = desk.askText(textOf(raw), { door: 'http', locale: request.headers['accept-language'] })
+  const send = async (raw: unknown, request: FastifyRequest, reply: FastifyReply): Promise<FastifyReply> => {
+    const answer = await askTextKnowing(desk, textOf(raw), { door: 'http', locale: request.headers['accept-language'] })
     reply.header('cache-control', 'no-store').header('vary', 'accept-language')
     return answer.status === 'refused' ? sendProblem(reply, refusedProblem(answer)) : reply.send(answer)
   }

@@ -1,6 +1,6 @@
 // The kiosk's pages: server-rendered, the same inputs in the address give the same page. Blank fields are dropped here, and only here.
 import type { FastifyInstance } from 'fastify'
-import { askKnowing, type Desk } from '../../../desk/desk.ts'
+import { askKnowing, askTextKnowing, type Desk } from '../../../desk/desk.ts'
 import type { Shop } from '../../../desk/shop.ts'
 import type { Answer } from '../../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questions } from '../../../questions/index.ts'
@@ -67,12 +67,12 @@ export const kioskRoutes = (app: FastifyInstance, { desk, shop, register, public
     return send(reply, <StartPage language={languageOf(desk, request)} shop={shop} here="/" rows={rows} />)
   })
 
-  app.get('/ask', hidden, (request, reply) => {
+  app.get('/ask', hidden, async (request, reply) => {
     const language = languageOf(desk, request)
     const { words, locale } = language
     const { text } = request.query as Query
     const asked = typeof text === 'string' && text.trim() !== ''
-    const answer = asked ? desk.askText(text, { door: 'kiosk', locale }) : undefined
+    const answer = asked ? await askTextKnowing(desk, text, { door: 'kiosk', locale }) : undefined
     const inputs = inputsTaken(answer)
     const title = words.page.askTitle
     return send(

@@ -6,20 +6,21 @@ import { sayerFor } from '../../../desk/say.ts'
 import type { Keeping } from '../../../desk/shop.ts'
 import { keepables } from '../../../keeping/index.ts'
 import { textsOf } from '../../../keeping/texts.ts'
-import { type Entry, type Kind, kindNames, tagOf } from '../../../register/records.ts'
+import { type Kind, kindNames } from '../../../register/records.ts'
 import { problem, sendProblem } from '../problem.ts'
-import { runAddress } from './bench-page.tsx'
 import { benchPages } from './bench-routes.tsx'
 import { type CarriedForm, carriedForm, carriedIn } from './carried-form.ts'
 import { GuidedPage } from './guided.tsx'
 import type { GuidedParts } from './guided-setup.tsx'
 import { KeepPage, type KeepParts } from './keep-form.tsx'
+import { leaveFor, pageOf } from './kept-pages.ts'
 import { createLockOut } from './lock-out.ts'
 import { languageOf, type Query, send } from './page.ts'
 import { fitsPin, type PinHash } from './pin.ts'
 import type { KioskParts } from './routes.tsx'
 import { createSessions, type Session, sessionCookie } from './sessions.ts'
 import { SignInPage, type Trouble } from './sign-in.tsx'
+import { tagsToPick } from './tags-to-pick.ts'
 
 export interface WritingParts extends KioskParts {
   /** Absent: nobody writes here. */
@@ -34,7 +35,6 @@ type Form = Readonly<Record<string, string>>
 const LONGEST_FORM = 16 * 1024
 /** A sign-in may carry a form along, under longer names. */
 const LONGEST_SIGN_IN = LONGEST_FORM + 4096
-const MOST_TAGS = 200
 
 /** Only a path of our own is gone on to. */
 const ownPath = (text: string | undefined): string =>
@@ -79,21 +79,6 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     return undefined
   }
 
-  const tagsFor = async (): Promise<KeepParts['tags']> => {
-    const [page, gauges] = await Promise.all([register.board(MOST_TAGS), register.gauges()])
-    return {
-      // A list that is not whole would hide the wrench that is meant: then its tag is typed.
-      ...(page.next === undefined ? { wrench: page.rows.map(({ folder }) => folder.tag) } : {}),
-      gauge: gauges.map(({ body }) => body.tag),
-    }
-  }
-
-  /** The conditions of the run that is meant, to pick from. */
-  const conditionsFor = async (run: string | undefined): Promise<KeepParts['tags']> => {
-    const found = run === undefined || run === '' ? undefined : await register.runs.one(run)
-    return found ? { condition: found.folder.opening.entry.body.conditions.map(({ name }) => name) } : {}
-  }
-
   const formPage = async (
     request: FastifyRequest,
     reply: FastifyReply,
@@ -101,7 +86,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   ): Promise<FastifyReply> => {
     const leave = leaveFor(told.kind, told.values)
     const page = { language: languageOf(desk, request), shop, here: `/keep/${told.kind}` }
-    const tags = { ...(await tagsFor()), ...(await conditionsFor(told.values['run'])) }
+    const tags = await tagsToPick(register, told.values['run'])
     return send(reply, <KeepPage {...page} parts={{ ...told, tags, leave }} />, 'no-store')
   }
 
@@ -226,23 +211,6 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     const kept = await register.keep(kind, raw, { role: 'keeper', door: 'kiosk', ...(isKey ? { key } : {}) })
     return answerKept(request, reply, kind, form, session, kept)
   })
-}
-
-/** The page on which an entry is seen. */
-const pageOf = (entry: Entry): string => {
-  const tag = entry.kind === 'gauge' ? undefined : tagOf(entry)
-  if (tag === undefined) return '/board'
-  return isOfRun(entry.kind) ? runAddress(tag) : `/wrench/${encodeURIComponent(tag)}`
-}
-
-const isOfRun = (kind: Kind): boolean => kind === 'run' || kind === 'run-reading' || kind === 'run-finish'
-
-/** Where a form leads that is left. */
-const leaveFor = (kind: Kind, values: Readonly<Record<string, string>>): string => {
-  const own = kind === 'wrench' || kind === 'run' ? values['tag'] : undefined
-  const tag = own ?? (isOfRun(kind) ? values['run'] : values['wrench'])
-  if (tag === undefined || tag === '') return isOfRun(kind) ? '/bench' : '/board'
-  return isOfRun(kind) ? runAddress(tag) : `/wrench/${encodeURIComponent(tag)}`
 }
 
 const isKind = (text: string): text is Kind => (kindNames as readonly string[]).includes(text)
