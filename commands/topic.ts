@@ -7,6 +7,9 @@ export type OfferWord = keyof (typeof en)['offers']
 /** What can be done with the register where a topic says so: added, shown, noted. */
 export type RegisterWord = keyof (typeof en)['chatRegister']['offers']
 
+/** What can be done with bench runs where a topic says so. */
+export type RunWord = keyof (typeof en)['bench']['offers']
+
 export interface Offer {
   readonly word: OfferWord
   readonly question: QuestionName
@@ -27,6 +30,7 @@ export type Topic =
       readonly shape: 'parts'
       readonly offers: readonly Offer[]
       readonly register?: readonly RegisterWord[]
+      readonly runs?: readonly RunWord[]
     }
 
 export const offersOf = (topic: Topic): readonly QuestionName[] =>

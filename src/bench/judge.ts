@@ -8,6 +8,7 @@ import { nextBolt, nutFactorOf } from '../mechanics/nut-factor.ts'
 import { type Pair, type PairedChange, pairedChange } from '../mechanics/pairs.ts'
 import type { Dot } from '../mechanics/trend.ts'
 import type { Comparison, Margin } from '../mechanics/two-samples.ts'
+import { coverage } from '../mechanics/uncertainty.ts'
 import { readingsUnder, type StandingRun, type TakenReading } from './book.ts'
 import type { Measure } from './run.ts'
 
@@ -144,11 +145,15 @@ export interface NutFactorFound {
 }
 
 /** K under a condition with the interval for the next bolt. */
-export const judgeNutFactor = (run: StandingRun, condition: string): Judged<NutFactorFound> => {
+export const judgeNutFactor = (run: StandingRun, condition: string, resolution = 0): Judged<NutFactorFound> => {
   if (diameterOf(run) === undefined) return untold('no-diameter')
   const values = valuesUnder(run, condition, 'K')
   const { mean, halfWidth } = nextBolt(values)
-  return halfWidth === undefined ? untold('too-few') : told({ values, mean, halfWidth })
+  if (halfWidth === undefined) return untold('too-few')
+  // Alike to the last digit is no scatter of nothing: one that the step of the gauges hides.
+  const n = values.length
+  const hidden = coverage(0.95, n - 1) * (resolution / Math.sqrt(12)) * Math.sqrt(1 + 1 / n)
+  return told({ values, mean, halfWidth: Math.max(halfWidth, hidden) })
 }
 
 /** What the wrench said against what was delivered, under a condition. */

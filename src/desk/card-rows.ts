@@ -1,8 +1,9 @@
-// What the store keeps at hand of a wrench or a gauge: folded from its book when something is added, and read back as entries.
+// What the store keeps at hand of a wrench, a gauge or a bench run: folded from its book when something is added, and read back as entries.
 
-import { type Book, foldBook, gaugeOf, wrenchOf } from '../register/book.ts'
+import { type Book, foldBook, gaugeOf, runOf, wrenchOf } from '../register/book.ts'
 import { lastingOf } from '../register/event-rules.ts'
 import type { Entry } from '../register/records.ts'
+import type { RunFolder } from '../register/run-folders.ts'
 import { statusOf, type Today } from '../register/status.ts'
 import type { Card, CardPage, FoldCards } from '../store/store.ts'
 
@@ -32,10 +33,19 @@ const bare = (entry: Entry): Entry => {
   return rest as Entry
 }
 
+/** All of a run: what it says follows from its readings, and a list of runs tells it. */
+const runCard = ({ opening, readings, finish, again }: RunFolder): Card => {
+  const { tag, asked } = opening.entry.body
+  const due = again.find(({ isDone }) => !isDone)?.due
+  const summary = [opening, ...readings, ...(finish ? [finish] : [])].map(({ entry }) => bare(entry))
+  return { kind: 'run', tag, name: asked, ...(due === undefined ? {} : { due }), retired: false, summary }
+}
+
 /** The rows that find a tag's cards, as they follow from its book. */
 export const cardsOf = (book: Book, tag: string, now: Today): Card[] => {
   const folder = wrenchOf(book, tag)
   const gauge = gaugeOf(book, tag)
+  const run = runOf(book, tag)
   const cards: Card[] = []
   if (folder) {
     const { name, place } = folder.card.entry.body
@@ -55,6 +65,7 @@ export const cardsOf = (book: Book, tag: string, now: Today): Card[] => {
     const where = place === undefined ? {} : { place }
     cards.push({ kind: 'gauge', tag: own, name, ...where, retired: false, summary: [bare(gauge.entry)] })
   }
+  if (run) cards.push(runCard(run))
   return cards
 }
 

@@ -60,4 +60,5 @@ export const completable = ({
   fitting,
   choices,
 }: Pick<Input<unknown>, 'kind' | 'fitting' | 'choices'>): boolean =>
-  choices === undefined && (fitting !== undefined || kind === 'wrench' || kind === 'quantity' || kind in dimensionOf)
+  choices === undefined &&
+  (fitting !== undefined || kind === 'wrench' || kind === 'bench' || kind === 'quantity' || kind in dimensionOf)

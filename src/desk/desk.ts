@@ -172,7 +172,12 @@ export const createDesk = ({ system, locale, record, borrow, specs }: DeskSettin
         return refused(name, { ...reading, faults: [fault('no-register-here', '', '')] }, say)
       const units = resultUnits(quantitiesOf(reading.given), prefers, shown)
       const outcome = question.answer(reading.values, units, loan?.fleet)
-      return answered(name, reading, { ...outcome, cautions: [...(loan?.cautions ?? []), ...outcome.cautions] }, say)
+      const known = {
+        ...outcome,
+        cautions: [...(loan?.cautions ?? []), ...outcome.cautions],
+        sources: [...(loan?.sources ?? []), ...outcome.sources],
+      }
+      return answered(name, reading, known, say)
     }
   // The text that was looked at for what it borrows is the one that is answered next: read once.
   let last: { readonly text: unknown; readonly reading: ReturnType<typeof readAsked> } | undefined

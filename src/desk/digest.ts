@@ -1,7 +1,7 @@
 // The weekly digest: made and sent once a week, however many processes run and however often they start. A lease lets one process
 // at a time try; the week is marked once it is sent. Between the sending and the mark a process may die: whoever tries next sends
 // again under the same name, and the channel takes a name once (see the door). The clock and the sender are handed in.
-import { type Digest, digestOf } from '../register/digest.ts'
+import { type Digest, digestOf, horizonOf } from '../register/digest.ts'
 import type { RegisterStore } from '../store/lazy.ts'
 import type { Shop } from './shop.ts'
 
@@ -88,7 +88,9 @@ export const createDigest = ({ shop, store, now, timeZone, owner, send }: Digest
       if (!(await store.lease(lease))) return 'elsewhere'
       // Somebody may have sent it between the look and the lease.
       if (await store.marked(JOB, week)) return 'done'
-      const sent = await send(channel, digestOf(await shop.fleet(), shop.today()), `${JOB}-${week}`)
+      const today = shop.today()
+      const digest = digestOf(await shop.fleet(), today, await shop.runs.dueBy(horizonOf(today)))
+      const sent = await send(channel, digest, `${JOB}-${week}`)
       if (sent === 'later') {
         notBefore = at.getTime() + wait
         wait = Math.min(wait * 2, LONGEST_WAIT_MS)

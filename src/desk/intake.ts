@@ -13,7 +13,7 @@ import type { RegisterStore } from '../store/lazy.ts'
 import { type Card, type CardName, cardKinds } from '../store/store.ts'
 import { cardsOf } from './card-rows.ts'
 import { firstUser, walkForGauge, wrenchesNaming } from './gauge-users.ts'
-import { gaugeTags } from './histories.ts'
+import { gaugeTags, namedIn } from './histories.ts'
 import type { Writer } from './keep-entry.ts'
 import { createOverlay } from './overlay.ts'
 import { createTwins, type Drafted, draftOf } from './sheet-drafts.ts'
@@ -85,7 +85,6 @@ const readingOf =
       }
       const replaced = draft.supersedes === undefined ? undefined : await overlay.entry(draft.supersedes)
       const tags = [tagOf(draft), replaced && tagOf(replaced)].filter((tag) => tag !== undefined)
-      const gauge = draft.kind === 'check' && draft.body.gauge !== undefined ? [draft.body.gauge] : []
       const user: string[] = []
       if (draft.kind === 'withdrawal' && replaced?.kind === 'gauge') {
         const { tag } = replaced.body
@@ -95,7 +94,7 @@ const readingOf =
         if (found !== undefined) user.push(found)
         asOf ??= walk.last
       }
-      const book = await overlay.bookFor(draft, [...tags, ...gauge, ...user])
+      const book = await overlay.bookFor(draft, [...tags, ...namedIn(draft), ...user])
       const wrong = admissionFaults(book, draft, today.today)
       if (wrong.length > 0) {
         faults.push(...wrong.map((one) => ({ line, fault: one })))
@@ -111,7 +110,7 @@ const readingOf =
       overlay.add(entry.data as Entry, tags)
       entries.push(entry.data as Entry)
       for (const tag of tags) own.set(foldTag(tag), tag)
-      for (const tag of [...tags, ...gauge]) hangsOn.set(foldTag(tag), tag)
+      for (const tag of [...tags, ...namedIn(draft)]) hangsOn.set(foldTag(tag), tag)
     }
     if (faults.length > 0) return { kind: 'refused', faults: faults.sort((one, other) => one.line - other.line) }
     if (dryRun || entries.length === 0) return { kind: 'read', fresh: entries.length, again, kept: !dryRun }

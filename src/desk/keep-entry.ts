@@ -4,7 +4,7 @@ import { type Fault, fault } from '../core/fault.ts'
 import { whileWriting } from '../core/outage.ts'
 import { keepables } from '../keeping/index.ts'
 import { admissionFaults, mayRecord } from '../register/admit.ts'
-import { type Book, foldBook, gaugeOf, wrenchOf } from '../register/book.ts'
+import { type Book, foldBook, gaugeOf, runOf, wrenchOf } from '../register/book.ts'
 import { foldTag } from '../register/parts.ts'
 import { type By, type Draft, type Entry, entryFrom, entrySchema, type Kind, tagOf } from '../register/records.ts'
 import { isSameDraft } from '../register/same-draft.ts'
@@ -13,7 +13,7 @@ import type { RegisterStore } from '../store/lazy.ts'
 import type { Filed } from '../store/store.ts'
 import { cardsOf } from './card-rows.ts'
 import { firstUser, walkForGauge } from './gauge-users.ts'
-import { gaugeTags, historyOf } from './histories.ts'
+import { gaugeTags, historyOf, namedIn } from './histories.ts'
 import { readQuestion } from './read.ts'
 
 /** Who writes, and the sender's own name for it: the same key a second time is the same entry. */
@@ -106,8 +106,7 @@ export const createKeeper = ({ store, now, id, today }: KeeperParts): Keeper => 
   const touched = async (draft: Draft): Promise<Touched> => {
     const replaced = draft.supersedes === undefined ? undefined : await store.entry(draft.supersedes)
     const own = [tagOf(draft), replaced && tagOf(replaced.entry)].filter((tag) => tag !== undefined)
-    const gauge = draft.kind === 'check' && draft.body.gauge !== undefined ? [draft.body.gauge] : []
-    const hangsOn = [...own, ...gauge]
+    const hangsOn = [...own, ...namedIn(draft)]
     if (draft.kind !== 'withdrawal' || replaced?.entry.kind !== 'gauge') return { own, hangsOn, read: hangsOn }
     const { tag } = replaced.entry.body
     const { wrenches, last } = await walkForGauge(store, tag)
@@ -147,6 +146,7 @@ export const createKeeper = ({ store, now, id, today }: KeeperParts): Keeper => 
     const dropped = all.own.flatMap((tag) => [
       ...(wrenchOf(book, tag) && !wrenchOf(after, tag) ? [{ kind: 'wrench' as const, tag }] : []),
       ...(gaugeOf(book, tag) && !gaugeOf(after, tag) ? [{ kind: 'gauge' as const, tag }] : []),
+      ...(runOf(book, tag) && !runOf(after, tag) ? [{ kind: 'run' as const, tag }] : []),
     ])
     const appended = await store.append({ entries: [entry], expects, asOf: all.asOf, cards, dropped })
     if (appended.kind === 'kept') return { kind: 'kept', entry, again: false }

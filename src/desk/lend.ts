@@ -10,6 +10,7 @@ import { type Caution, caution } from '../questions/outcome.ts'
 import type { FleetRow } from '../register/fleet.ts'
 import { quantityOf } from '../register/parts.ts'
 import type { WrenchCard } from '../register/records.ts'
+import { benchLoan } from './lend-bench.ts'
 import type { Loan, RawInputs } from './read.ts'
 import type { Shop } from './shop.ts'
 
@@ -75,6 +76,8 @@ export const wrenchCautions = ({ folder, status }: FleetRow): Caution[] => {
   ]
 }
 
+const isRaw = (raw: unknown): raw is RawInputs => typeof raw === 'object' && raw !== null && !Array.isArray(raw)
+
 const wrenchIn = (raw: unknown): string | undefined => {
   const named = typeof raw === 'object' && raw !== null ? (raw as RawInputs)['wrench'] : undefined
   return typeof named === 'string' && named.trim() !== '' ? named.trim() : undefined
@@ -88,6 +91,8 @@ export const lenderOf =
       const now = shop.today()
       return inTime(shop.fleet()).then((book) => ({ inputs: {}, faults: [], cautions: [], fleet: { book, now } }))
     }
+    const bench = isQuestionName(name) && isRaw(raw) ? benchLoan(shop, name, raw) : undefined
+    if (bench) return inTime(bench)
     const tag = wrenchIn(raw)
     if (tag === undefined || !isQuestionName(name) || !Object.hasOwn(questions[name].inputs, 'wrench')) return undefined
     return inTime(shop.wrench(tag)).then((found): Loan => {

@@ -5,11 +5,14 @@ import type { Draft, Entry } from '../register/records.ts'
 import type { RegisterStore } from '../store/lazy.ts'
 import type { Filed } from '../store/store.ts'
 
-// Whether a row is taken hangs on cards and on what was retired; not on the checks, uses and other events before it.
+// Whether a row is taken hangs on cards, on what was retired and on runs begun or finished; not on the checks, uses, readings and
+// other events before it.
 const isWeighty = ({ kind, body, supersedes }: Pick<Draft, 'kind' | 'body' | 'supersedes'>): boolean =>
   supersedes !== undefined ||
   kind === 'wrench' ||
   kind === 'gauge' ||
+  kind === 'run' ||
+  kind === 'run-finish' ||
   kind === 'withdrawal' ||
   ('what' in body && body.what === 'retired')
 

@@ -3,6 +3,7 @@ import { type Fault, fault } from '../core/fault.ts'
 import type { Quantity } from '../core/quantity.ts'
 import type { Caution, Given } from '../questions/outcome.ts'
 import type { FleetKnown, Question } from '../questions/question.ts'
+import type { Citation } from '../tables/citation.ts'
 import { type System, withOwnUnits } from './own-units.ts'
 
 /** What a door received: texts or lists of texts; anything else is a fault, never coerced. */
@@ -76,6 +77,10 @@ export interface Loan {
   readonly inputs: RawInputs
   /** What is wrong with the loan itself: there is no such wrench. */
   readonly faults: readonly Fault[]
+  /** Where numbers of the loan come from, where it is no book. */
+  readonly sources?: readonly Citation[] | undefined
+  /** Which of the inputs were measured on the bench; the others are of the register. */
+  readonly bench?: ReadonlySet<string> | undefined
   /** What leads the answer: out of limit, check due. */
   readonly cautions: readonly Caution[]
 }
@@ -108,12 +113,14 @@ const readInputs = (question: Declared, asked: RawInputs, loan: Loan | undefined
     if (reading.faults.length > 0) continue
     values[name] = reading.value
     const told = question.inputs[name]?.given(reading.value, name) ?? []
-    const from = lent.has(name) ? 'register' : whole ? 'assumed' : undefined
+    const from = lent.has(name) ? (loan?.bench?.has(name) ? 'bench' : 'register') : whole ? 'assumed' : undefined
     given.push(...(from ? told.map((one): Given => ({ ...one, from })) : told))
   }
   const { wrench } = values
   if (typeof wrench === 'string' && question.inputs['wrench']?.kind === 'wrench')
     faults.push(...(loan?.faults ?? [fault('no-register', 'wrench', wrench)]))
+  if (values['bench'] !== undefined && question.inputs['bench']?.kind === 'bench')
+    faults.push(...(loan?.faults ?? [fault('no-bench', 'bench', shownRaw(raw['bench']))]))
   faults.push(...question.check(values))
   return { values, given, faults, missing: missingOf(question, values, tried) }
 }

@@ -11,6 +11,7 @@ import { createFleetIndex, type FleetIndex, lastSeqOf } from './fleet-index.ts'
 import { gaugeTags, historyOf } from './histories.ts'
 import { type Intake, intakeOf } from './intake.ts'
 import { createKeeper, type Keeper, type Writer } from './keep-entry.ts'
+import { createRuns, type Runs } from './runs.ts'
 import { shopDay } from './shop-day.ts'
 
 export { type CardKind, cardKinds } from '../store/store.ts'
@@ -48,6 +49,8 @@ export interface Shop extends Keeper {
   /** What needs doing: lists and counts of every wrench by where it stands today. */
   readonly lists: FleetIndex
   readonly gauges: () => Promise<readonly Entry<'gauge'>[]>
+  /** The bench runs. */
+  readonly runs: Runs
   /** Every wrench that is not retired, as it stands: for choosing among them. */
   readonly fleet: () => Promise<Book>
   /** Wrenches or gauges by any part of tag or name, the likeliest first. */
@@ -134,5 +137,6 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
     takeIn: intakeOf({ store, now, id, timeZone }),
     lists: createFleetIndex({ store, today, gauges, bookOf }),
     gauges,
+    runs: createRuns(store),
   }
 }

@@ -17,4 +17,4 @@ export const say = (template: string, values: Readonly<Record<string, string>>):
 
 /** Sentences of an alternative text, each with its full stop. */
 export const sentences = (parts: readonly string[]): string =>
-  parts.map((one) => (/[.!]$/.test(one) ? one : `${one}.`)).join(' ')
+  parts.map((one) => (/[.!?]$/.test(one) ? one : `${one}.`)).join(' ')

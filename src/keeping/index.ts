@@ -4,6 +4,7 @@ import { gaugeCard, wrenchCard } from './cards.ts'
 import { checkRecord } from './check.ts'
 import { eventRecord, usesRecord, withdrawalRecord } from './happenings.ts'
 import type { Keepable } from './keepable.ts'
+import { runFinishRecord, runReadingRecord, runRecord } from './run.ts'
 
 export const keepables = {
   wrench: wrenchCard,
@@ -11,5 +12,8 @@ export const keepables = {
   check: checkRecord,
   event: eventRecord,
   uses: usesRecord,
+  run: runRecord,
+  'run-reading': runReadingRecord,
+  'run-finish': runFinishRecord,
   withdrawal: withdrawalRecord,
 } as const satisfies { readonly [K in Kind]: Keepable<K> }

@@ -1,8 +1,10 @@
 // An entry back to texts: what somebody would type to keep the same again. For forms that correct, and for sheets that are read in.
 import { writeNumber } from '../core/number-style.ts'
 import { writeQuantity } from '../core/quantity-text.ts'
+import { writeReadings } from '../core/readings-text.ts'
 import { type Measured, quantityOf, type Tolerance } from '../register/parts.ts'
 import type { BodyOf, Check, Entry, Kind } from '../register/records.ts'
+import { PART_MARK } from './run-inputs.ts'
 
 export type Texts = Readonly<Record<string, string>>
 
@@ -21,6 +23,12 @@ const written = (one: Measured): string => writeQuantity(quantityOf(one))
 
 const pointsText = (points: Check['points']): string =>
   points.map(({ setting, readings }) => `${written(setting)}: ${readings.map(written).join('; ')}`).join(' | ')
+
+/** A list of a run's readings; none where they hold no such reading. */
+const listText = (list: ReadonlyArray<Measured | undefined>): string | undefined => {
+  const all = list.filter((one) => one !== undefined)
+  return all.length === 0 ? undefined : writeReadings(all.map(quantityOf))
+}
 
 type Writers = { readonly [K in Kind]: (body: BodyOf<K>) => Texts }
 
@@ -64,6 +72,28 @@ const writers: Writers = {
     }),
   event: ({ setting, ...rest }) => filled({ ...rest, setting: setting?.text }),
   uses: ({ count, ...rest }) => filled({ ...rest, count: String(count) }),
+  run: ({ conditions, same, 'property-class': strength, diameter, again, ...rest }) =>
+    filled({
+      ...rest,
+      conditions: conditions.map(({ name, what }) => `${name}: ${what}`).join(PART_MARK),
+      same: same.length === 0 ? undefined : same.join(PART_MARK),
+      class: strength,
+      diameter: diameter?.text,
+      again: again && `${again.join('; ')} months`,
+    }),
+  'run-reading': ({ readings, again, ...rest }) =>
+    filled({
+      ...rest,
+      torque: listText(readings.map(({ torque }) => torque)),
+      'clamp-force': listText(readings.map(({ clamp }) => clamp)),
+      angle: listText(readings.map(({ angle }) => angle)),
+      'wrench-reading': listText(readings.map(({ wrench }) => wrench)),
+      piece: readings.every(({ piece }) => piece === undefined)
+        ? undefined
+        : readings.map(({ piece }) => piece).join('; '),
+      again: again === undefined ? undefined : `${again} months`,
+    }),
+  'run-finish': (body) => filled(body),
   withdrawal: () => ({}),
 }
 

@@ -10,6 +10,7 @@ import { citations } from '../tables/citation.ts'
 import type { ClassRow } from '../tables/property-classes.ts'
 import { clampUnit } from './clamp-force.ts'
 import { classInput, conditionInput, frictionInput, nutFactorInput, seatInput, shareInput } from './input-joint.ts'
+import { benchRuns } from './input-shop.ts'
 import { size } from './input-words.ts'
 import {
   checkJoint,
@@ -38,6 +39,7 @@ const inputs = {
   'mu-seat': frictionInput(),
   share: shareInput(),
   seat: seatInput(),
+  bench: benchRuns(),
 }
 
 interface Asked extends Joint {

@@ -7,6 +7,7 @@ import { plainShare, yieldShare } from '../mechanics/strength.ts'
 import { citations } from '../tables/citation.ts'
 import { torque } from './input.ts'
 import { classInput, conditionInput, frictionInput, nutFactorInput, seatInput } from './input-joint.ts'
+import { benchRuns } from './input-shop.ts'
 import { size } from './input-words.ts'
 import {
   checkJoint,
@@ -36,6 +37,7 @@ const inputs = {
   'mu-seat': frictionInput(),
   class: classInput(),
   seat: seatInput(),
+  bench: benchRuns(),
 }
 
 interface Asked extends Joint {

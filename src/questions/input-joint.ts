@@ -1,19 +1,42 @@
 // Inputs of bolts and joints: class, condition, friction, seat, share of strength.
 import { refuse } from '../core/fault.ts'
+import type { Wanted } from '../core/parse-quantity.ts'
 import { parseSeat, type SeatText, seatExamples } from '../core/parse-seat.ts'
 import { parseShare, type Share, shareExamples } from '../core/parse-share.ts'
-import { quantity } from '../core/quantity.ts'
+import { parseTarget } from '../core/parse-target.ts'
+import { quantity, type Target } from '../core/quantity.ts'
 import { units } from '../core/unit.ts'
+import type { Span } from '../mechanics/nut-factor.ts'
 import { type Condition, conditionSpellings, conditions } from '../tables/conditions.ts'
 import { classNames } from '../tables/property-classes.ts'
-import { common, type Input, type Options, one, plainNumber, within } from './input.ts'
+import { asked, common, type Input, type Options, one, plainNumber, same, within } from './input.ts'
 import { choice } from './input-words.ts'
 
 const bounds = { least: quantity(0.02, units['1']), most: quantity(1, units['1']) }
 
-/** K, a plain number. */
-export const nutFactorInput = <N extends boolean = false>(options: Options<N> = {}) =>
-  plainNumber({ ...bounds, example: { metric: '0.2', inch: '0.2' }, ...options })
+/** K, a plain number, or a span of one's own: where the next bolt will lie. */
+export const nutFactorInput = <N extends boolean = false>(options: Options<N> = {}): Input<Target, N> => ({
+  kind: 'number',
+  most: 1,
+  ...common(options, same('0.2')),
+  read: (texts, input) => {
+    const text = one(texts, input)
+    if (!text.ok) return text
+    const wanted: Wanted = { input, dimensions: ['number'] }
+    const target = parseTarget(text.value, wanted)
+    if (!target.ok) return target
+    const { value, low = value, high = value, unit } = target.value
+    const wrong = [value, low, high].flatMap((end) => within({ value: end, unit }, wanted, text.value, bounds) ?? [])
+    return wrong[0] ? refuse(wrong[0]) : target
+  },
+  given: (value, input) => {
+    const { low, high } = value
+    return [{ ...asked(input, value), ...(low === undefined || high === undefined ? {} : { low, high }) }]
+  },
+})
+
+/** A number of one's own with its ends; alike where it was told as one value. */
+export const spanOfOwn = ({ value, low = value, high = value }: Target): Span => ({ low, typical: value, high })
 
 /** μ, a plain number. */
 export const frictionInput = <N extends boolean = false>(options: Options<N> = {}) =>

@@ -31,6 +31,7 @@ export type InputKind =
   | 'interval'
   | 'events'
   | 'wrench'
+  | 'bench'
   | 'topic'
   | 'text'
   | 'tag'

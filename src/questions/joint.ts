@@ -2,7 +2,7 @@
 import { type Fault, fault } from '../core/fault.ts'
 import type { SeatText } from '../core/parse-seat.ts'
 import type { Size } from '../core/parse-size.ts'
-import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
+import { fromSi, type Quantity, quantity, si, type Target } from '../core/quantity.ts'
 import { units } from '../core/unit.ts'
 import { muTotal } from '../mechanics/mu-total.ts'
 import type { Span } from '../mechanics/nut-factor.ts'
@@ -15,13 +15,14 @@ import { findHead, hexagonHeads, inchHexagonHeads } from '../tables/heads.ts'
 import { findHole, inchHoles, metricHoles } from '../tables/holes.ts'
 import { type ClassRow, findClass } from '../tables/property-classes.ts'
 import { findThread } from '../tables/threads.ts'
-import { seatName } from './input-joint.ts'
+import { seatName, spanOfOwn } from './input-joint.ts'
 import { type Caution, caution, type Given } from './outcome.ts'
 
 export interface Joint {
   readonly size?: Size | undefined
   readonly condition?: Condition | undefined
-  readonly k?: Quantity | undefined
+  /** One's own: one value, or where the next bolt will lie. */
+  readonly k?: Target | undefined
   readonly 'mu-threads'?: Quantity | undefined
   readonly 'mu-seat'?: Quantity | undefined
   readonly class?: string | undefined
@@ -98,7 +99,7 @@ const stateOf = ({ condition, class: name }: Pick<Joint, 'condition' | 'class'>)
 
 const nutFactorSpan = (joint: Joint): Span => {
   const { k } = joint
-  return k ? { low: k.value, typical: k.value, high: k.value } : conditionTable[stateOf(joint) as Condition]
+  return k ? spanOfOwn(k) : conditionTable[stateOf(joint) as Condition]
 }
 
 /**

@@ -3,14 +3,15 @@
 import { type Fault, fault } from '../core/fault.ts'
 import type { SeatText } from '../core/parse-seat.ts'
 import type { Size } from '../core/parse-size.ts'
-import { fromSi, type Quantity, quantity, si } from '../core/quantity.ts'
+import { fromSi, type Quantity, quantity, si, type Target } from '../core/quantity.ts'
 import { units } from '../core/unit.ts'
 import { ratioOf, type Span } from '../mechanics/nut-factor.ts'
 import type { Citation } from '../tables/citation.ts'
 import { citations } from '../tables/citation.ts'
 import { type Condition, conditionSpellings, conditions, conditionTable } from '../tables/conditions.ts'
-import { plainNumber, torque } from './input.ts'
-import { seatInput } from './input-joint.ts'
+import { torque } from './input.ts'
+import { nutFactorInput, seatInput, spanOfOwn } from './input-joint.ts'
+import { benchRuns } from './input-shop.ts'
 import { choice, size } from './input-words.ts'
 import { checkJoint } from './joint.ts'
 import {
@@ -29,8 +30,6 @@ import { type Phrase, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 import { percentOf } from './reach-doubt.ts'
 
-const nutFactorBounds = { least: quantity(0.02, units['1']), most: quantity(1, units['1']) }
-
 const inputs = {
   torque: torque({ needed: true }),
   from: choice({
@@ -46,8 +45,9 @@ const inputs = {
     example: { metric: 'anti-seize', inch: 'anti-seize' },
     ladder: { metric: conditions.slice(1), inch: conditions.slice(1) },
   }),
-  'k-from': plainNumber(nutFactorBounds),
-  'k-to': plainNumber({ ...nutFactorBounds, example: { metric: '0.13', inch: '0.13' } }),
+  'k-from': nutFactorInput(),
+  'k-to': nutFactorInput({ example: { metric: '0.13', inch: '0.13' } }),
+  bench: benchRuns('B-01 A; B-01 B', 2),
   size: size(),
   seat: seatInput(),
   where: choice({ of: places }),
@@ -57,15 +57,15 @@ export interface LubricantAsked {
   readonly torque: Quantity
   readonly from: Condition
   readonly to: Condition
-  readonly 'k-from'?: Quantity | undefined
-  readonly 'k-to'?: Quantity | undefined
+  readonly 'k-from'?: Target | undefined
+  readonly 'k-to'?: Target | undefined
   readonly size?: Size | undefined
   readonly seat?: SeatText | undefined
   readonly where?: Place | undefined
 }
 
-const spanOf = (condition: Condition, own: Quantity | undefined): Span =>
-  own ? { low: own.value, typical: own.value, high: own.value } : conditionTable[condition]
+const spanOf = (condition: Condition, own: Target | undefined): Span =>
+  own ? spanOfOwn(own) : conditionTable[condition]
 
 const bare = (value: number): Quantity => quantity(value, units['1'])
 

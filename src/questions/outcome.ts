@@ -76,7 +76,7 @@ export interface Given {
   readonly angle?: number
   /** Readings that are told in one line with the value (behind it, where it is a quantity). */
   readonly values?: readonly Quantity[]
-  readonly from: 'asked' | 'assumed' | 'table' | 'register'
+  readonly from: 'asked' | 'assumed' | 'table' | 'register' | 'bench'
 }
 
 export interface Caution {

@@ -4,18 +4,19 @@ import { type Fault, fault } from '../core/fault.ts'
 import { fromSi, quantity, si } from '../core/quantity.ts'
 import { units } from '../core/unit.ts'
 import { classesOf } from '../mechanics/check-verdict.ts'
-import { type Book, gaugeOf, type Kept, wrenchOf } from './book.ts'
+import { type Book, gaugeOf, type Kept, runOf, wrenchOf } from './book.ts'
 import { eventFaults } from './event-rules.ts'
 import { wayFaults } from './gauge-ways.ts'
 import { foldTag, quantityOf } from './parts.ts'
-import { type By, type Check, type Draft, type Kind, tagOf, type WrenchCard } from './records.ts'
+import { type By, type Check, type Draft, type Kind, kindNames, tagOf, type WrenchCard } from './records.ts'
 import { ownWeightOf, torqueOfReading } from './reference.ts'
+import { runFaults } from './run-rules.ts'
 
 /** What each role may add; corrections and withdrawals are a keeper's. An import brings what a keeper wrote elsewhere. */
 export const mayAdd: Readonly<Record<By['role'], readonly Kind[]>> = {
-  mechanic: ['check', 'event', 'uses'],
-  keeper: ['wrench', 'gauge', 'check', 'event', 'uses', 'withdrawal'],
-  import: ['wrench', 'gauge', 'check', 'event', 'uses', 'withdrawal'],
+  mechanic: ['check', 'event', 'uses', 'run', 'run-reading', 'run-finish'],
+  keeper: kindNames,
+  import: kindNames,
 }
 
 /** Whether a role may record this at all; a door tells it as forbidden, not as a fault. */
@@ -106,6 +107,11 @@ const inUse = (book: Book, { entry }: Kept): Fault[] => {
     const history = folder ? folder.checks.length + folder.events.length + folder.uses.length : 0
     return history > 0 ? [fault('card-in-use', 'supersedes', tag)] : []
   }
+  if (entry.kind === 'run') {
+    const folder = runOf(book, tag)
+    const isUsed = folder !== undefined && (folder.readings.length > 0 || folder.finish !== undefined)
+    return isUsed ? [fault('run-in-use', 'supersedes', tag)] : []
+  }
   if (entry.kind !== 'gauge') return []
   return checkedWith(book, tag) ? [fault('card-in-use', 'supersedes', tag)] : []
 }
@@ -140,6 +146,17 @@ const bodyFaults = (book: Book, draft: Draft, today: string): Fault[] => {
     }
     case 'uses':
       return [...wrenchFaults(book, draft.body.wrench, isCorrection), ...dayFaults('date', draft.body.date, today)]
+    case 'run': {
+      const { wrench, date } = draft.body
+      return [
+        ...runFaults(book, draft, replaced),
+        ...(wrench === undefined ? [] : wrenchFaults(book, wrench, isCorrection)),
+        ...dayFaults('date', date, today),
+      ]
+    }
+    case 'run-reading':
+    case 'run-finish':
+      return [...runFaults(book, draft, replaced), ...dayFaults('date', draft.body.date, today)]
     case 'withdrawal':
       return isCorrection ? [] : [fault('no-such-entry', 'supersedes', '')]
   }

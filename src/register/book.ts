@@ -2,6 +2,7 @@
 // what was superseded or withdrawn stays with the entry that did so, and what fits nowhere is listed with the reason.
 import { foldTag } from './parts.ts'
 import { type Entry, isOf, type Kind, kindNames, tagOf } from './records.ts'
+import { type RunFolder, runFolders } from './run-folders.ts'
 
 /** An entry that stands, with what it replaced. */
 export interface Kept<K extends Kind = Kind> {
@@ -37,6 +38,9 @@ export const strayReasons = [
   'tag-changed',
   'tag-taken',
   'no-such-wrench',
+  'no-such-run',
+  'no-such-condition',
+  'finished-already',
 ] as const
 export type StrayReason = (typeof strayReasons)[number]
 
@@ -49,6 +53,7 @@ export interface Book {
   /** By folded tag. */
   readonly wrenches: ReadonlyMap<string, WrenchFolder>
   readonly gauges: ReadonlyMap<string, Kept<'gauge'>>
+  readonly runs: ReadonlyMap<string, RunFolder>
   readonly strays: readonly Stray[]
   /** Everything that stands, by the id of its entry; and the ids of what no longer does. */
   readonly standing: ReadonlyMap<string, Kept>
@@ -65,7 +70,7 @@ const last = (chain: Chain): Entry => chain.entries[chain.entries.length - 1] as
 const clash = (entry: Entry, replaced: Entry): StrayReason | undefined => {
   if (entry.kind === 'withdrawal') return undefined
   if (entry.kind !== replaced.kind) return 'supersedes-other-kind'
-  const isCard = entry.kind === 'wrench' || entry.kind === 'gauge'
+  const isCard = entry.kind === 'wrench' || entry.kind === 'gauge' || entry.kind === 'run'
   return isCard && foldTag(tagOf(entry) ?? '') !== foldTag(tagOf(replaced) ?? '') ? 'tag-changed' : undefined
 }
 
@@ -148,6 +153,14 @@ export const foldBook = (entries: readonly Entry[]): Book => {
   const strays = [...found]
   const cards = byTag(keptOf(chains, 'wrench'), strays)
   const gauges = byTag(keptOf(chains, 'gauge'), strays)
+  const runs = runFolders(
+    {
+      openings: keptOf(chains, 'run'),
+      readings: keptOf(chains, 'run-reading'),
+      finishes: keptOf(chains, 'run-finish'),
+    },
+    strays,
+  )
   const checks = grouped(keptOf(chains, 'check').sort(newestFirst), ({ entry }) => entry.body.wrench)
   const events = grouped(keptOf(chains, 'event').sort(newestFirst), ({ entry }) => entry.body.wrench)
   const uses = grouped(keptOf(chains, 'uses').sort(newestFirst), ({ entry }) => entry.body.wrench)
@@ -174,9 +187,10 @@ export const foldBook = (entries: readonly Entry[]): Book => {
   const stray = new Set(strays.map(({ entry }) => entry))
   const standing = new Map(kept.filter(({ entry }) => !stray.has(entry)).map((one) => [one.entry.id, one]))
   const past = new Set(entries.map(({ id }) => id).filter((id) => !standing.has(id)))
-  return { wrenches, gauges, strays, standing, past }
+  return { wrenches, gauges, runs, strays, standing, past }
 }
 
 export const wrenchOf = (book: Book, tag: string): WrenchFolder | undefined => book.wrenches.get(foldTag(tag))
+export const runOf = (book: Pick<Book, 'runs'>, tag: string): RunFolder | undefined => book.runs.get(foldTag(tag))
 export const gaugeOf = (book: Book, tag: string | undefined): Kept<'gauge'> | undefined =>
   tag === undefined ? undefined : book.gauges.get(foldTag(tag))

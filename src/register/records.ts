@@ -2,6 +2,7 @@
 // Shapes and their types; no clock, no ids, no store: those are handed in with the entry.
 import { z } from 'zod'
 import { checkBody, eventBody, gaugeBody, usesBody, withdrawalBody, wrenchBody } from './bodies.ts'
+import { runBody, runFinishBody, runReadingBody } from './run-bodies.ts'
 
 /** Every kind of entry and the shape of what it holds. A new kind is a line here. */
 export const kinds = {
@@ -10,6 +11,9 @@ export const kinds = {
   check: checkBody,
   event: eventBody,
   uses: usesBody,
+  run: runBody,
+  'run-reading': runReadingBody,
+  'run-finish': runFinishBody,
   withdrawal: withdrawalBody,
 } as const
 
@@ -22,7 +26,7 @@ export type Check = BodyOf<'check'>
 export type WrenchEvent = BodyOf<'event'>
 export type UsesCount = BodyOf<'uses'>
 
-/** As what one wrote: a mechanic notes checks, events and uses; a keeper also cards and corrections; import is a file read in. */
+/** As what one wrote: a mechanic notes checks, events, uses and bench runs; a keeper also cards and corrections; import is a file read in. */
 export const roles = ['mechanic', 'keeper', 'import'] as const
 /** By which door it came in. */
 export const doors = ['chat', 'http', 'kiosk', 'terminal'] as const
@@ -77,6 +81,9 @@ export const entrySchema = z
     entryOf('check'),
     entryOf('event'),
     entryOf('uses'),
+    entryOf('run'),
+    entryOf('run-reading'),
+    entryOf('run-finish'),
     entryOf('withdrawal'),
   ])
   .refine(({ supersedes, why }) => (supersedes === undefined) === (why === undefined), { path: ['why'] })
@@ -100,5 +107,6 @@ export const isOf =
 /** The tag that an entry belongs to; a withdrawal has none of its own. */
 export const tagOf = (entry: Pick<Entry, 'kind' | 'body'>): string | undefined => {
   if ('tag' in entry.body) return entry.body.tag
+  if ('run' in entry.body) return entry.body.run
   return 'wrench' in entry.body ? entry.body.wrench : undefined
 }

@@ -14,7 +14,7 @@ export interface Expected {
   readonly seq: number
 }
 
-export const cardKinds = ['wrench', 'gauge'] as const
+export const cardKinds = ['wrench', 'gauge', 'run'] as const
 export type CardKind = (typeof cardKinds)[number]
 
 export interface CardName {
@@ -23,7 +23,7 @@ export interface CardName {
 }
 
 /**
- * What stands of one wrench or gauge, folded from its entries by the register: for lists, without reading a history.
+ * What stands of one wrench, gauge or bench run, folded from its entries by the register: for lists, without reading a history.
  * Its status is not in it, as that follows from the day on which it is looked at.
  */
 export interface Card extends CardName {

@@ -9,10 +9,11 @@ import {
   valuesUnder,
 } from '../../src/bench/judge.ts'
 import { foresee, foundSpread } from '../../src/bench/power.ts'
-import { type RunDraft, type RunEntry, type RunReading, runEntrySchema } from '../../src/bench/run.ts'
+import type { RunDraft, RunEntry, RunReading } from '../../src/bench/run.ts'
 import { quantity } from '../../src/core/quantity.ts'
 import { units } from '../../src/core/unit.ts'
 import { measured } from '../../src/register/parts.ts'
+import { entrySchema } from '../../src/register/records.ts'
 import { normalFrom, SEED, seeded } from '../support/random.ts'
 
 const by = { role: 'mechanic', door: 'chat' } as const
@@ -51,17 +52,16 @@ const B = read('b', clamps([28, 28.3, 27.8, 28.1, 27.9]))
 
 describe('entries of a run', () => {
   it('are of the shape that a store hands back', () => {
-    for (const one of [opening, A, B])
-      expect(runEntrySchema.safeParse(JSON.parse(JSON.stringify(one))).success).toBe(true)
+    for (const one of [opening, A, B]) expect(entrySchema.safeParse(JSON.parse(JSON.stringify(one))).success).toBe(true)
   })
 
   it('are refused without any reading, with two conditions of one name, with a correction without why', () => {
     const twice = { ...opening, body: { ...opening.body, conditions: [conditions[0], { name: 'a', what: 'x' }] } }
-    expect(runEntrySchema.safeParse(twice).success).toBe(false)
-    expect(runEntrySchema.safeParse({ ...A, body: { ...A.body, readings: [{ piece: '1' }] } }).success).toBe(false)
-    expect(runEntrySchema.safeParse({ ...A, supersedes: 'e1' }).success).toBe(false)
+    expect(entrySchema.safeParse(twice).success).toBe(false)
+    expect(entrySchema.safeParse({ ...A, body: { ...A.body, readings: [{ piece: '1' }] } }).success).toBe(false)
+    expect(entrySchema.safeParse({ ...A, supersedes: 'e1' }).success).toBe(false)
     const backwards = { ...opening, body: { ...opening.body, again: [3, 1] } }
-    expect(runEntrySchema.safeParse(backwards).success).toBe(false)
+    expect(entrySchema.safeParse(backwards).success).toBe(false)
   })
 })
 

@@ -40,8 +40,8 @@ describe.each(everyQuestion)('%s by its %s examples', (name, system) => {
 
   it('takes the example of every other input as well, alone', () => {
     for (const input of Object.keys(question.inputs).filter((one) => !(one in inputs))) {
-      // A wrench is lent by a register: lend.test.ts.
-      if (question.inputs[input]?.kind === 'wrench') continue
+      // A wrench is lent by a register, a run by the bench: lend.test.ts, lend-bench.test.ts.
+      if (['wrench', 'bench'].includes(question.inputs[input]?.kind ?? '')) continue
       const more = ask(name, { ...inputs, [input]: exampleOf(name, input, system) }, system)
       expect(
         more.faults.filter((fault) => fault.code !== 'conflict'),

@@ -10,14 +10,17 @@ const raws: Readonly<Record<Kind, Readonly<Record<string, string>>>> = {
   check: { wrench: 'W-07', date: '2026-05-01', way: 'tester', state: 'as-found', points: '100 N·m: 100; 101 N·m' },
   event: { wrench: 'W-07', what: 'dropped', date: '2026-05-02' },
   uses: { wrench: 'W-07', date: '2026-05-02', count: '10', since: 'check' },
+  run: { tag: 'B-02', date: '2026-05-02', asked: 'Does oil matter?', conditions: 'A: dry | B: oiled' },
+  'run-reading': { run: 'B-01', date: '2026-05-02', condition: 'A', torque: '99; 101 N·m' },
+  'run-finish': { run: 'B-01', date: '2026-05-02' },
   withdrawal: { supersedes: 'e-2', why: 'never was' },
 }
 
 /** Written out once more, by hand: a change of the table is a change of who may write. */
 const allowed: Readonly<Record<(typeof roles)[number], readonly Kind[]>> = {
-  mechanic: ['check', 'event', 'uses'],
-  keeper: ['wrench', 'gauge', 'check', 'event', 'uses', 'withdrawal'],
-  import: ['wrench', 'gauge', 'check', 'event', 'uses', 'withdrawal'],
+  mechanic: ['check', 'event', 'uses', 'run', 'run-reading', 'run-finish'],
+  keeper: ['wrench', 'gauge', 'check', 'event', 'uses', 'run', 'run-reading', 'run-finish', 'withdrawal'],
+  import: ['wrench', 'gauge', 'check', 'event', 'uses', 'run', 'run-reading', 'run-finish', 'withdrawal'],
 }
 
 const filled = async (): Promise<Shop> => {
@@ -25,6 +28,7 @@ const filled = async (): Promise<Shop> => {
   const keeper = { role: 'keeper', door: 'terminal' } as const
   await shop.keep('wrench', { ...raws.wrench, tag: 'W-07', most: '200 N·m' }, keeper)
   await shop.keep('gauge', { ...raws.gauge, tag: 'S-1' }, keeper)
+  await shop.keep('run', { ...raws.run, tag: 'B-01' }, keeper)
   return shop
 }
 

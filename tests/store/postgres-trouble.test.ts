@@ -176,6 +176,19 @@ describe.runIf(hasPostgres)('the store on PostgreSQL', () => {
     expect((await raw.query('select * from public.entries')).rows).toEqual([{ theirs: 1 }])
   })
 
+  it('from before the bench runs takes cards of runs once it is brought up to date', async () => {
+    const url = await cluster.database()
+    const older = await openPostgres(url, { migrations: migrations.slice(0, 2) })
+    const run = {
+      entries: [wrenchEntry('r', 'B-1')],
+      expects: [{ tag: 'B-1', seq: 0 }],
+      cards: [card('B-1', { kind: 'run' })],
+    }
+    await expect(older.append(run)).rejects.toThrow()
+    await older.close()
+    expect((await (await open(url)).append(run)).kind).toBe('kept')
+  })
+
   it('with the schema of a newer program is refused; two that open it at once make it once', async () => {
     const url = await cluster.database()
     await Promise.all([open(url), open(url), open(url)])

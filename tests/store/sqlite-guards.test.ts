@@ -8,7 +8,8 @@ import { migrations } from '../../src/store/migrations/index.ts'
 import { openStore, storeKindOf } from '../../src/store/open.ts'
 import { openSqlite, sqliteStore } from '../../src/store/sqlite.ts'
 import { loadDriver, openSqliteFile } from '../../src/store/sqlite-file.ts'
-import { appendTo, wrenchEntry } from '../support/entries.ts'
+import type { Card, Store } from '../../src/store/store.ts'
+import { appendTo, card, wrenchEntry } from '../support/entries.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'armlength-guards-'))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
@@ -128,6 +129,26 @@ describe('the schema', () => {
     const newer = sqliteStore(await openSqliteFile(path), [...migrations, later])
     expect(await newer.history('W-1')).toHaveLength(1)
     await newer.close()
+  })
+
+  it('from before the bench runs keeps its cards, and takes those of runs', async () => {
+    const path = newPath()
+    const older = sqliteStore(await openSqliteFile(path), migrations.slice(0, 2))
+    const append = (store: Store, tag: string, kind: Card['kind'], seq: number) =>
+      store.append({
+        entries: [wrenchEntry(`${kind}-${tag}`, tag)],
+        expects: [{ tag, seq }],
+        cards: [card(tag, { kind })],
+      })
+    await append(older, 'W-1', 'wrench', 0)
+    await expect(append(older, 'B-1', 'run', 0)).rejects.toThrow()
+    await older.close()
+    const store = await openSqlite(path)
+    expect((await store.cards({ order: 'tag', limit: 9 })).cards.map(({ tag, kind }) => [tag, kind])).toEqual([
+      ['W-1', 'wrench'],
+    ])
+    expect((await append(store, 'B-1', 'run', 0)).kind).toBe('kept')
+    await store.close()
   })
 
   it('of a newer program is refused, with the words for it', async () => {

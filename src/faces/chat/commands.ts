@@ -13,6 +13,7 @@ import { completable } from '../../desk/completing.ts'
 import { type QuestionName, questions } from '../../questions/index.ts'
 import type { Input } from '../../questions/input.ts'
 import type { Words } from '../../words/index.ts'
+import { runParts } from './bench/commands.ts'
 import { localised } from './localised.ts'
 import { basicOption, describe } from './option.ts'
 import { privacyOptions } from './privacy.ts'
@@ -80,7 +81,7 @@ const topicOptions = (topic: Topic, words: Words): APIApplicationCommandOption[]
     description: describe(words.offers[word]),
     options: [...optionsOf([question], words), seenBy],
   }))
-  return [...registerParts(topic.register ?? [], words), ...asked]
+  return [...registerParts(topic.register ?? [], words), ...runParts(topic.runs ?? [], words), ...asked]
 }
 
 const everywhere = {

@@ -33,7 +33,7 @@ export const digestEmbed = (digest: Digest, date: string, words: Words): APIEmbe
     .map((part) => ({
       name: `${told.parts[part]}: ${digest[part].length}`,
       value: fieldOf(
-        digest[part].map((line) => lineOf(line, part === 'soon' ? told.due : told.since)),
+        digest[part].map((line) => lineOf(line, part === 'soon' || part === 'again' ? told.due : told.since)),
         words,
       ),
     }))

@@ -13,6 +13,7 @@ import { languageFor } from '../../words/index.ts'
 import type { Pictures } from '../pictures.ts'
 import type { Press } from './answer/press.ts'
 import { carriedFor, hereOf, replyOf, type WorkParts, workOut } from './answer/worked.ts'
+import type { BenchDoor } from './bench/door.ts'
 import { noLikings } from './liking.ts'
 import { handlePrivacy, type PrivacyParts } from './privacy.ts'
 import { type ChatAsk, type ChatText, readCommand, readMessage } from './reading.ts'
@@ -29,6 +30,7 @@ export interface HandlerParts {
   readonly pictures: Pictures
   /** Absent where no register is kept. */
   readonly register?: RegisterDoor | undefined
+  readonly bench?: BenchDoor | undefined
   readonly settings?: SettingsParts | undefined
   readonly privacy?: PrivacyParts | undefined
   readonly spec?: SpecParts | undefined
@@ -63,7 +65,7 @@ export const languageOf = (interaction: APIInteraction, desk: Desk) =>
 /** The reply to an interaction; undefined where it is none of ours. A bug becomes one calm line. */
 export const handleInteraction = async (
   interaction: APIInteraction,
-  { desk, topics, pictures, register, settings, privacy, spec, answers, recent, failed }: HandlerParts,
+  { desk, topics, pictures, register, bench, settings, privacy, spec, answers, recent, failed }: HandlerParts,
 ): Promise<ChatReply | undefined> => {
   const language = languageOf(interaction, desk)
   const { words } = language
@@ -71,6 +73,7 @@ export const handleInteraction = async (
   try {
     const ours =
       (await register?.handle(interaction, topics, language)) ??
+      (await bench?.handle(interaction, topics, language)) ??
       (settings && (await handleSettings(interaction, settings, language))) ??
       (privacy && (await handlePrivacy(interaction, privacy, language))) ??
       (spec && (await handleSpec(interaction, spec, language))) ??

@@ -3,6 +3,7 @@ import { type REST, Routes } from 'discord.js'
 import { createPress } from './answer/press.ts'
 import type { TellChannel } from './answer/report.ts'
 import { saverOf } from './answer/save.ts'
+import { createBenchDoor } from './bench/door.ts'
 import type { ChatParts } from './door.ts'
 import { askerOf, type HandlerParts } from './handler.ts'
 import { createLikings } from './liking.ts'
@@ -38,6 +39,7 @@ export const buildHandling = (parts: ChatParts, rest: REST): Handling => {
       pictures,
       recent,
       register: createRegisterDoor({ shop, roles, pictures, now }),
+      bench: createBenchDoor({ shop, roles, pictures }),
       settings: { store, likings, roles, now, tagOf: async (text) => (await shop.wrench(text))?.row.folder.tag },
       privacy: { store, likings, recent, retentionDays },
       spec: { specs, roles },

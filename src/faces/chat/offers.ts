@@ -60,8 +60,9 @@ export const offersFor = async (
   const { data } = interaction
   const typed = focusedIn(data.options as readonly TypedOption[] | undefined)
   const text = typeof typed?.value === 'string' ? typed.value : ''
-  if (find && typed && isCardKind(typed.name) && topics.some(({ name }) => name === data.name)) {
-    const found = await find(typed.name, text).catch(() => [])
+  const kind = typed?.name === 'bench' ? 'run' : typed?.name
+  if (find && kind !== undefined && isCardKind(kind) && topics.some(({ name }) => name === data.name)) {
+    const found = await find(kind, text).catch(() => [])
     return {
       choices: found
         .slice(0, MOST_OFFERS)

@@ -12,6 +12,7 @@ export const problems = {
   forbidden: { status: 403, title: 'This may not be written' },
   'not-kept': { status: 422, title: 'This cannot be kept as it stands' },
   'no-such-wrench': { status: 404, title: 'No wrench of this tag is in the register' },
+  'no-such-run': { status: 404, title: 'No bench run of this tag is in the register' },
   'no-such-check': { status: 404, title: 'No check of this id stands at this wrench' },
   'check-refused': { status: 422, title: 'This check cannot be judged as it stands' },
   'register-away': { status: 503, title: 'The register cannot be reached; questions without a wrench are answered' },

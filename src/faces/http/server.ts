@@ -11,6 +11,8 @@ import type { Desk } from '../../desk/desk.ts'
 import { engineVersion } from '../../tables/version.ts'
 import type { Pictures } from '../pictures.ts'
 import { askRoutes } from './api/ask.ts'
+import { benchRoutes } from './api/bench.ts'
+import { benchFigureRoutes } from './api/bench-figures.ts'
 import { checkRoutes } from './api/checks.ts'
 import { figureRoutes } from './api/figures.ts'
 import { type HealthParts, healthRoutes } from './api/health.ts'
@@ -221,6 +223,8 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
   registerWritingRoutes(app, parts.desk, parts.register)
   checkRoutes(app, parts.desk, parts.register)
   historyRoutes(app, parts.desk, parts.register.shop, parts.pictures)
+  benchRoutes(app, parts.desk, parts.register)
+  benchFigureRoutes(app, parts.desk, parts.register.shop, parts.pictures)
   wrenchListRoutes(app, parts.register.shop)
   registerFileRoutes(app, parts.desk, parts.register)
   await sheetRoutes(app, parts.desk, parts.register)

@@ -10,6 +10,7 @@ import { isQuestionName, type QuestionName, questions } from '../../questions/in
 import type { Inputs } from '../../questions/question.ts'
 import { languageFor, type Words } from '../../words/index.ts'
 import { foremostLines, headlineOf, sectionsOf } from '../wording.ts'
+import { runBench } from './bench.ts'
 import { runCheck } from './check.ts'
 
 export interface TerminalIo {
@@ -30,6 +31,7 @@ const usage = (words: Words): string[] => [
   '  npm run ask -- adapter-setting --help    the inputs of a question',
   '  --json                                   the answer document',
   '  npm run ask -- check wrench=W-07 gauge=S-1 distance="400 mm"    a check of a wrench, reading by reading',
+  '  npm run ask -- bench add run=B-01 condition=A torque="80; 81 N·m"    readings of a bench run',
   '',
   ...topics.flatMap((topic) => offersOf(topic).map((name) => `  ${name.padEnd(17)} ${words.questions[name]}`)),
 ]
@@ -132,6 +134,8 @@ export const runTerminal = async (
     return name === undefined ? exitCodes.usage : 0
   }
   if (name === 'check' && shop) return check(rest, desk, io, shop)
+  if (name === 'bench' && shop)
+    return runBench(parseArguments(rest), { shop, language: languageFor(undefined, desk.locale), io })
   if (!isQuestionName(name)) return tellText(argv, desk, io, words)
   const { raw, stray, json, help } = parseArguments(rest)
   if (help) {

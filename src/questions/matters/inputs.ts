@@ -7,6 +7,7 @@ import type { SquareDrive } from '../../tables/square-drives.ts'
 import { angle, handleLength, length, percent, plainNumber, torque } from '../input.ts'
 import { drive } from '../input-drive.ts'
 import { adapters } from '../input-lists.ts'
+import { benchRuns } from '../input-shop.ts'
 import { choice } from '../input-words.ts'
 import type { Slug } from './topic.ts'
 import { topicInput } from './topic-input.ts'
@@ -34,6 +35,7 @@ export const inputs = {
   'run-on': torque({ example: { metric: '8 N·m', inch: '70 lbf·in' } }),
   'k-from': plainNumber(nutFactorBounds),
   'k-to': plainNumber({ ...nutFactorBounds, example: { metric: '0.13', inch: '0.13' } }),
+  bench: benchRuns('B-01'),
 }
 
 export interface Asked {

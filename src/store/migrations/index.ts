@@ -4,11 +4,12 @@ import { Outage } from '../../core/outage.ts'
 import type { Plan } from '../plan.ts'
 import { register } from './001-register.ts'
 import { own } from './002-own.ts'
+import { runs } from './003-runs.ts'
 import type { Migration } from './migration.ts'
 
 export type { Migration }
 
-export const migrations: readonly Migration[] = [register, own]
+export const migrations: readonly Migration[] = [register, own, runs]
 
 export function* migratePlan(dialect: 'sqlite' | 'postgres', all: readonly Migration[] = migrations): Plan<void> {
   yield CompiledQuery.raw(

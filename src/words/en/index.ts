@@ -1,6 +1,7 @@
 // Every text that people read, in English. Other languages have this shape and these places; what is missing does not compile.
 // {name} is filled with a number and its unit, or with another phrase. Values never depend on these words.
 import { asking } from './asking.ts'
+import { bench } from './bench.ts'
 import { cautions, pointers } from './cautions.ts'
 import { chat } from './chat.ts'
 import { chatRegister } from './chat-register.ts'
@@ -28,29 +29,44 @@ import { writing } from './writing.ts'
 
 export const en = {
   say: { ...sayReach, ...sayJoint, ...sayChecks, ...mattersCare, ...mattersPull, ...matters.say, ...asking.say },
-  cautions: { ...matters.cautions, ...asking.cautions, ...cautions },
+  cautions: { ...matters.cautions, ...asking.cautions, ...cautions, ...bench.cautions },
   pointers,
   codes,
   questions: { ...matters.questions, ...questions },
   topics: { ...matters.topics, ...asking.topics, ...topics },
   offers,
-  inputs: { ...matters.inputs, ...asking.inputs, ...inputs },
+  inputs: { ...matters.inputs, ...asking.inputs, ...inputs, ...bench.asking },
   results: { ...matters.results, ...asking.results, ...results },
   kinds,
-  faults: { ...matters.faults, ...asking.faults, ...checking.faults, ...faults, ...faultsRegister, ...writing.faults },
+  faults: {
+    ...matters.faults,
+    ...asking.faults,
+    ...checking.faults,
+    ...faults,
+    ...faultsRegister,
+    ...writing.faults,
+    ...bench.faults,
+  },
   figures,
   choices,
   page: { ...asking.page, ...page },
   standings,
   faces: { ...asking.faces, ...faces },
-  problems: { ...writing.problems, ...problems },
-  register,
+  problems: { ...writing.problems, ...problems, ...bench.problems },
+  register: { ...register, inputs: { ...register.inputs, ...bench.inputs } },
   kiosk,
-  keep,
+  keep: {
+    ...keep,
+    kinds: { ...keep.kinds, ...bench.kinds },
+    forms: { ...keep.forms, ...bench.forms },
+    corrections: { ...keep.corrections, ...bench.corrections },
+    labels: { ...keep.labels, ...bench.labels },
+  },
   checking,
-  chat,
+  chat: { ...chat, names: { ...chat.names, ...bench.names } },
   chatRegister,
-  digest,
+  digest: { ...digest, parts: { ...digest.parts, again: bench.digest } },
   history,
   writing,
+  bench,
 } as const

@@ -80,6 +80,8 @@ describe('the OpenAPI document', () => {
           '/ask/:question',
           '/board',
           '/wrench/:tag',
+          '/bench',
+          '/bench/:tag',
           '/wrench/:tag/check/:id',
           '/report.css',
           '/kiosk.css',

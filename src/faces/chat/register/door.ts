@@ -3,8 +3,7 @@
 import { type APIInteraction, ApplicationCommandOptionType, ComponentType, InteractionType } from 'discord.js'
 import type { RegisterWord, Topic } from '../../../../commands/topic.ts'
 import { checkingOf, slipsIn } from '../../../desk/checking.ts'
-import { sayerFor } from '../../../desk/say.ts'
-import type { Keeping, Shop } from '../../../desk/shop.ts'
+import type { Shop } from '../../../desk/shop.ts'
 import type { EventKind } from '../../../register/bodies.ts'
 import type { Language } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
@@ -12,7 +11,8 @@ import type { Pictures } from '../../pictures.ts'
 import { type ChatReply, privateLine } from '../reply.ts'
 import { keeps } from './commands.ts'
 import { button, checkForm, type FormTexts, rawOfForm, row, textsOfForm } from './form.ts'
-import { keptMessage, message } from './layout.ts'
+import { keptMessage } from './layout.ts'
+import { faultLines, refused } from './refusal.ts'
 import { roleIn, type WriterRoles } from './rights.ts'
 import { createViews } from './views.ts'
 
@@ -87,29 +87,6 @@ export const createRegisterDoor = ({ shop, roles, pictures, now }: RegisterDoorP
       done.delete(oldest)
     }
   }
-
-  const faultLines = (kept: Extract<Keeping, { kind: 'refused' }>, { words, ...rest }: Language): string[] => {
-    const say = sayerFor({ words, ...rest })
-    return [
-      ...kept.faults
-        .map(say.fault)
-        .map(({ input, got, hint }) => `${input === '' ? '' : `${input}: `}${got === '' ? '' : `“${got}”. `}${hint}`),
-      ...kept.missing.map((input) => {
-        const { ask, measure } = words.register.inputs[input as keyof typeof words.register.inputs]
-        return `${input}: ${words.page.stillNeeded}: ${ask}. ${measure}`
-      }),
-    ]
-  }
-
-  const refused = (
-    lines: readonly string[],
-    { words }: Language,
-    buttons: ReadonlyArray<ReturnType<typeof row>> = [],
-  ): ChatReply =>
-    message(
-      { description: [words.chatRegister.notKept, ...lines.map((line) => `- ${line}`)].join('\n').slice(0, 4000) },
-      { isPrivate: true, buttons },
-    )
 
   const keep = async (
     word: RegisterWord,

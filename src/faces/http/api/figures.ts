@@ -58,7 +58,8 @@ export const figureRoutes = (app: FastifyInstance, desk: Desk, pictures: Picture
 
   // False where the client has the figure already and 304 was sent.
   const fresh = (request: FastifyRequest, reply: FastifyReply): boolean => {
-    if (Object.hasOwn(request.query as RawInputs, 'wrench')) {
+    const asked = request.query as RawInputs
+    if (Object.hasOwn(asked, 'wrench') || Object.hasOwn(asked, 'bench')) {
       reply.header('cache-control', 'no-store')
       return true
     }

@@ -158,7 +158,7 @@ export const questionRoutes = (app: FastifyInstance, desk: Desk): void => {
         const known = cache.get(request.url, underOf(locale))
         const raw = request.query as RawInputs
         // What the register says today is kept nowhere.
-        if (Object.hasOwn(raw, 'wrench') || questions[name].needsFleet)
+        if (Object.hasOwn(raw, 'wrench') || Object.hasOwn(raw, 'bench') || questions[name].needsFleet)
           return send(desk, name, raw, request, reply as FastifyReply)
         const tag = known?.tag ?? tagOf(desk, name, raw, accepted)
         reply.header('etag', tag).header('cache-control', 'public, max-age=60').header('vary', 'accept-language')

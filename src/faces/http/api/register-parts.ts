@@ -50,13 +50,21 @@ export const dryRunIn = (query: unknown): boolean | undefined => {
 export const sendDryRunUnread = (reply: FastifyReply): FastifyReply =>
   sendProblem(reply, problem('not-readable', 'Say dry-run without a value to try it, or leave it out to keep it.'))
 
-/** What was sent to the address of a wrench, of that wrench; undefined where it names another one itself. */
-export const ofWrench = (tag: string, sent: unknown): unknown => {
+/** What was sent to the address of a wrench or a run, of that one; undefined where it names another one itself. */
+export const ofAddress = (name: 'wrench' | 'run', tag: string, sent: unknown): unknown => {
   if (typeof sent !== 'object' || sent === null || Array.isArray(sent)) return sent
-  if (!('wrench' in sent)) return { ...sent, wrench: tag }
-  const names = [sent.wrench].flat().filter((one) => typeof one === 'string')
+  if (!(name in sent)) return { ...sent, [name]: tag }
+  const names = [(sent as Readonly<Record<string, unknown>>)[name]].flat().filter((one) => typeof one === 'string')
   return names.every((one) => foldTag(one.trim()) === foldTag(tag)) ? sent : undefined
 }
+
+export const ofWrench = (tag: string, sent: unknown): unknown => ofAddress('wrench', tag, sent)
+
+export const sendOtherRun = (reply: FastifyReply): FastifyReply =>
+  sendProblem(
+    reply,
+    problem('not-readable', 'What was sent names another run than its address: leave run out. Nothing was kept.'),
+  )
 
 export const sendOtherWrench = (reply: FastifyReply): FastifyReply =>
   sendProblem(

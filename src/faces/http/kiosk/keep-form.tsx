@@ -31,7 +31,7 @@ export interface KeepParts {
 
 /** What the page itself knows and nobody types. */
 const fixed: ReadonlySet<string> = new Set(['supersedes'])
-const long: ReadonlySet<string> = new Set(['points', 'notes', 'note'])
+const long: ReadonlySet<string> = new Set(['points', 'notes', 'note', 'conditions', 'same'])
 
 const optionText = (words: Words, name: string, choice: string): string =>
   name === 'what' ? words.register.events[choice as keyof Words['register']['events']] : choiceIn(words, choice)

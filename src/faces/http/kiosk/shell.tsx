@@ -59,6 +59,9 @@ export const Shell = (parts: PageParts & { title: string; children: ComponentChi
           <a class="home" href="/board">
             {words.register.board}
           </a>
+          <a class="home" href="/bench">
+            {words.bench.page.title}
+          </a>
           <LanguageKey {...parts} />
         </header>
         <p id="line" role="alert" hidden>

@@ -6,12 +6,14 @@ import { sayerFor } from '../../../desk/say.ts'
 import type { Keeping } from '../../../desk/shop.ts'
 import { keepables } from '../../../keeping/index.ts'
 import { textsOf } from '../../../keeping/texts.ts'
-import { type Kind, kindNames, tagOf } from '../../../register/records.ts'
+import { type Kind, kindNames } from '../../../register/records.ts'
 import { problem, sendProblem } from '../problem.ts'
+import { benchPages } from './bench-routes.tsx'
 import { type CarriedForm, carriedForm, carriedIn } from './carried-form.ts'
 import { GuidedPage } from './guided.tsx'
 import type { GuidedParts } from './guided-setup.tsx'
 import { KeepPage, type KeepParts } from './keep-form.tsx'
+import { leaveFor, pageOf } from './kept-pages.ts'
 import { createLockOut } from './lock-out.ts'
 import { ownPath } from './own-path.ts'
 import { languageOf, type Query, send } from './page.ts'
@@ -20,6 +22,7 @@ import type { KioskParts } from './routes.tsx'
 import { type Form, formOf, LONGEST_FORM } from './sent-form.ts'
 import { createSessions, type Session, sessionCookie } from './sessions.ts'
 import { SignInPage, type Trouble } from './sign-in.tsx'
+import { tagsToPick } from './tags-to-pick.ts'
 
 export interface WritingParts extends KioskParts {
   /** Absent: nobody writes here. */
@@ -31,7 +34,6 @@ export interface WritingParts extends KioskParts {
 
 /** A sign-in may carry a form along, under longer names. */
 const LONGEST_SIGN_IN = LONGEST_FORM + 4096
-const MOST_TAGS = 200
 
 /** Sent by one of our own pages: what browsers tell of it is not otherwise. */
 const isOwn = (request: FastifyRequest): boolean => {
@@ -45,6 +47,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   const sessions = createSessions(() => now().getTime(), id)
   const lockOut = createLockOut(() => now().getTime())
   const hidden = { schema: { hide: true }, bodyLimit: LONGEST_FORM }
+  benchPages(app, parts, sessions, id)
   const isSecure = (request: FastifyRequest): boolean => request.protocol === 'https'
 
   const signInPage = (
@@ -70,24 +73,14 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     return undefined
   }
 
-  const tagsFor = async (): Promise<KeepParts['tags']> => {
-    const [page, gauges] = await Promise.all([register.board(MOST_TAGS), register.gauges()])
-    return {
-      // A list that is not whole would hide the wrench that is meant: then its tag is typed.
-      ...(page.next === undefined ? { wrench: page.rows.map(({ folder }) => folder.tag) } : {}),
-      gauge: gauges.map(({ body }) => body.tag),
-    }
-  }
-
   const formPage = async (
     request: FastifyRequest,
     reply: FastifyReply,
     told: Omit<KeepParts, 'tags' | 'leave'>,
   ): Promise<FastifyReply> => {
-    const wrench = told.values['wrench'] ?? (told.kind === 'wrench' ? told.values['tag'] : undefined)
-    const leave = wrench === undefined || wrench === '' ? '/board' : `/wrench/${encodeURIComponent(wrench)}`
+    const leave = leaveFor(told.kind, told.values)
     const page = { language: languageOf(desk, request), shop, here: `/keep/${told.kind}` }
-    const tags = await tagsFor()
+    const tags = await tagsToPick(register, told.values['run'])
     return send(reply, <KeepPage {...page} parts={{ ...told, tags, leave }} />, 'no-store')
   }
 
@@ -100,9 +93,9 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     kept: Keeping,
   ): FastifyReply | Promise<FastifyReply> => {
     if (kept.kind === 'kept') {
-      const tag = kind === 'gauge' ? undefined : tagOf(kept.entry)
-      const where = tag === undefined ? '/board' : `/wrench/${encodeURIComponent(tag)}`
-      return reply.header('cache-control', 'no-store').redirect(`${where}?kept=${kept.entry.id}`, 303)
+      const { condition } = kept.entry.body as { readonly condition?: string }
+      const query = new URLSearchParams({ kept: kept.entry.id, ...(condition === undefined ? {} : { condition }) })
+      return reply.header('cache-control', 'no-store').redirect(`${pageOf(kept.entry)}?${query}`, 303)
     }
     if (kept.kind === 'forbidden') return sendProblem(reply, problem('forbidden', 'A keeper writes this.'))
     const { faults, missing } = kept
