@@ -17,7 +17,7 @@ const off = (date: string, percent: number, more: object = {}): Entry =>
   tested(`c${++made}`, date, [[100, [100 / (1 + percent / 100)]]], more)
 
 const draw = (entries: readonly Entry[], shape: Shape = 'wide', theme: Theme = 'light') => {
-  const book = bookOf(card(), gauge(), ...entries)
+  const book = bookOf(card(), gauge('S-1', { 'gauge-type': 'torque-tester' }), ...entries)
   const folder = folderOf(book)
   const drifts = driftOf(book, folder)
   const figure = drawHistory({ folder, drifts }, { words, style, theme, shape })

@@ -36,7 +36,9 @@ describe('ISO 6789-1:2017, largest deviation by kind and class (from memory)', (
 
 describe('ISO 6789-1:2017, how a tool is checked (from memory)', () => {
   const wrench = tool('setting', 'A', 200)
-  const held: GaugeCard = bodyOf(gauge('T-1', { tolerance: { share: m(1, '%'), of: 'reading' } }))
+  const held: GaugeCard = bodyOf(
+    gauge('T-1', { 'gauge-type': 'torque-tester', tolerance: { share: m(1, '%'), of: 'reading' } }),
+  )
   const readings = (torque: number, times: number) => Array.from({ length: times }, () => nm(torque))
   const check = (times: number, shares: readonly number[] = checkShares, more: object = {}): Check =>
     bodyOf(
