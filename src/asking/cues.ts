@@ -107,12 +107,18 @@ const none: readonly Meaning[] = []
 
 const denials = new Set(['not', 'no', 'isnt', 'arent', 'never', 'without', 'wasnt', 'nor'])
 
+// `not quite straight`, `isn't really dry` deny as much as `not straight` does.
+const between = new Set([
+  ...little,
+  ...'quite exactly really fully completely perfectly entirely totally all very in is at'.split(' '),
+])
+
 const isDenied = (pieces: readonly Piece[], first: number): boolean => {
   for (let back = 1; back <= 3; back++) {
     const word = wordOf(pieces[first - back])
     if (word === undefined) return false
     if (denials.has(word)) return true
-    if (!little.has(word)) return false
+    if (!between.has(word)) return false
   }
   return false
 }

@@ -8,7 +8,7 @@ export type Piece =
   | { readonly kind: 'mark'; readonly text: string; readonly start: number; readonly end: number }
   | { readonly kind: 'measure'; readonly measure: Measure; readonly start: number; readonly end: number }
 
-const word = /[a-zà-öø-ÿ][a-zà-öø-ÿ']{0,40}/y
+const word = /[a-zß-öø-ÿœ][a-zß-öø-ÿœ']{0,40}/y
 const tolerance = /(?:\+\s?\/\s?-|±|\+-|plus\s?(?:\/|or)\s?minus)/y
 const isTolerance = (char: string, text: string, at: number): boolean => {
   if (char !== '+' && char !== '±' && char !== 'p') return false

@@ -1,6 +1,6 @@
 // What the reader proposes: a question, its inputs as texts, and from which words of the asker each was taken.
 import type { QuestionName } from '../questions/index.ts'
-import type { Placed, Scene } from './scene.ts'
+import type { Placed } from './scene.ts'
 
 /** One input taken from the text. `assumed`: not written so, shown as assumed. */
 export interface Entry {
@@ -66,6 +66,3 @@ export const otherwise = (
   const kept = entries.filter((one): one is Entry => one !== undefined && !Object.hasOwn(change, one.input))
   return { question, inputs: { ...inputsOf(kept), ...change } }
 }
-
-export const spanOf = (scene: Scene, { start, end }: { start: number; end: number }): string =>
-  scene.text.slice(start, end)

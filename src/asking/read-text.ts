@@ -38,12 +38,12 @@ const unique = (alternatives: readonly Alternative[], main?: Alternative): Alter
 }
 
 const spans = (scene: Scene, entries: readonly Entry[]): TextReading['taken'] =>
-  entries.map(({ input, text, from }) => ({ span: from ? scene.text.slice(from.start, from.end) : '', input, text }))
+  entries.map(({ input, text, from }) => ({ span: from ? scene.quote(from.start, from.end) : '', input, text }))
 
 const ignoredOf = (scene: Scene, entries: readonly Entry[]): readonly string[] =>
   [...scene.placed, ...scene.unread]
     .filter(({ start, end }) => !entries.some(({ from }) => from && from.start < end && start < from.end))
-    .map(({ start, end }) => scene.text.slice(start, end))
+    .map(({ start, end }) => scene.quote(start, end))
 
 const firstNumber = (text: string): string | undefined => /\d[\d.,/]*/.exec(text)?.[0]
 

@@ -2,6 +2,8 @@
 import { combine, sameTold } from './combine.ts'
 import { type Cue, type CueTag, cuesOf } from './cues.ts'
 import { fold } from './fold.ts'
+import { inEnglish } from './in-english.ts'
+import { languageOf } from './language.ts'
 import type { Measure } from './measure.ts'
 import { type Piece, piecesOf } from './pieces.ts'
 import { type UnitNamed, unitsNamedIn } from './units-named.ts'
@@ -15,7 +17,10 @@ export interface Placed {
 }
 
 export interface Scene {
+  /** In English phrases; see in-english.ts. */
   readonly text: string
+  /** What was typed from one place to another. */
+  readonly quote: (start: number, end: number) => string
   readonly folded: string
   readonly pieces: readonly Piece[]
   readonly cues: readonly Cue[]
@@ -61,9 +66,27 @@ const unreadOf = (pieces: readonly Piece[], folded: string): Scene['unread'] => 
   return more === -1 ? [] : [{ start: end + more, end: Math.min(folded.length, end + more + SHOWN) }]
 }
 
-export const sceneOf = (text: string): Scene => {
-  const folded = fold(text)
-  const pieces = combine(piecesOf(folded, text), folded)
+interface InPieces {
+  readonly text: string
+  readonly folded: string
+  readonly pieces: readonly Piece[]
+  readonly quote: Scene['quote']
+}
+
+/** The text in pieces; one in another language put into English first. */
+const inPieces = (typed: string): InPieces => {
+  const folded = fold(typed)
+  const pieces = piecesOf(folded, typed)
+  const name = languageOf(pieces)
+  if (name === undefined) return { text: typed, folded, pieces, quote: (start, end) => typed.slice(start, end) }
+  const { text, quote } = inEnglish(typed, name)
+  const english = fold(text)
+  return { text, folded: english, pieces: piecesOf(english, text), quote }
+}
+
+export const sceneOf = (typed: string): Scene => {
+  const { text, folded, pieces: all, quote } = inPieces(typed)
+  const pieces = combine(all, folded)
   const cues = cuesOf(pieces)
   const everyPlaced: Placed[] = []
   for (let at = 0; at < pieces.length; at++) {
@@ -77,6 +100,7 @@ export const sceneOf = (text: string): Scene => {
   const byNext = byPlace(cues, 'next', pieces.length)
   return {
     text,
+    quote,
     folded,
     pieces,
     cues,

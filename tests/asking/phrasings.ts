@@ -171,6 +171,7 @@ export const phrasings: readonly Phrasing[] = [
   ['A: 99.5 101 100.2 Nm and B: 103 104.5 103.8 Nm, do they differ?', 'compare answered'],
   // Units.
   ['convert 85 ft lbs to nm', 'convert answered', '115.2 N·m'],
+  ['How many Nm is 75 lb-ft?', 'convert answered', '101.7 N·m'],
   ['how many inch pounds is 12 Nm', 'convert answered', '106.2 lbf·in'],
   ['8 kgm to ft lbs', 'convert answered', '57.9 lbf·ft'],
   ['my book says 110 kg.cm but wrench is in Nm', 'convert answered', '10.79 N·m'],

@@ -27,5 +27,7 @@ export const hostileTexts = (length: number): Readonly<Record<string, string>> =
   sizes: fill('M12x1.5 3/8-16 8.8 ', length),
   'open formula': fill('(1-a/l', length),
   'quarter without off': fill('a quarter of ', length),
+  'another language': fill('Hahnenfuß mit dem Schlüssel 45 mm ', length),
+  'phrases that begin, in another': fill("couple de serrage de l'", length),
   'wide signs': fill('🔧±½', length),
 })

@@ -54,7 +54,7 @@ export const intentWords = {
   'ask-which':
     'which wrench|which torque wrench|which one of the wrenches|what wrench|what torque wrench|which wrench can|wrench from the rack|wrench to use|wrench to grab|wrench should i use|wrench should i grab|wrench should i take|wrench do i need|wrench do i use|wrench do i take|have a wrench that|got a wrench that|have we a wrench|do we have a wrench|have we got a wrench|any wrench that|any of the wrenches',
   convert:
-    'the same as|convert|conversion|what is that in|in newton metre|same as|equal|equals|translate|how many|in nm|in ft lb|in lbf ft|into|equivalent|converts|converted|whats that in|what is it in|what in|works out in|to nm|to ft lb|change to|expressed in|= in|go from',
+    'the same as|how many nm|how many newton|how many ft lb|convert|conversion|what is that in|in newton metre|same as|equal|equals|translate|how many|in nm|in ft lb|in lbf ft|into|equivalent|converts|converted|whats that in|what is it in|what in|works out in|to nm|to ft lb|change to|expressed in|= in|go from',
   compare:
     'back to back|click at the same|clicks at the same|same point|against the shop|against each other|side by side|wrenches disagree|disagree|dont agree|do not agree|who is lying|which one is wrong|which is wrong|which is correct|which one is correct|which wrench|which is right|which one is right|which is out|which one is out|compare|comparing|compared|different reading|different readings|versus|vs|against each other|agree|which do i trust|which one do i trust|which one to believe|which one is off',
   pair: 'two wrenches|two torque wrenches|both wrenches|old wrench|new wrench|other wrench|second wrench|my two torque wrenches|my other wrench|both of them',
