@@ -7,6 +7,7 @@ import { DEMO_SHOP, fillDemo } from './demo/fill.ts'
 import type { Chat } from './faces/chat/door.ts'
 import { errorForLog } from './log-errors.ts'
 import { open, registerParts } from './opening.ts'
+import { loadStore } from './store/open.ts'
 import { tellSystemd, withSecrets } from './systemd.ts'
 import { engineVersion } from './tables/version.ts'
 import { verbs } from './verbs.ts'
@@ -45,6 +46,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
     metrics: async () => ({ type: counters.registry.contentType, text: await counters.registry.metrics() }),
   })
   const address = await http.listen({ host: settings.HOST, port: settings.PORT })
+  await loadStore(settings.DATABASE_URL)
   const watched = tellSystemd(process.env)
   closeWithGrace({ delay: 8000, logger: false }, async ({ err }) => {
     if (err) log.fatal({ err }, 'closing after a bug')

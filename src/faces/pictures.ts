@@ -30,7 +30,8 @@ type Render = (svg: string) => Promise<Buffer>
 
 const loadRender = async (): Promise<Render> => {
   pointToFont()
-  const { default: sharp } = await import('sharp')
+  // Not by import: Node keeps a failed one, and there would be no picture until the next start.
+  const sharp = createRequire(import.meta.url)('sharp') as typeof import('sharp').default
   sharp.cache(false)
   sharp.concurrency(1)
   return (svg) => sharp(Buffer.from(svg)).png({ compressionLevel: 6 }).toBuffer()
@@ -49,7 +50,11 @@ export const createPictures = (): Pictures => {
         kept.set(key, known)
         return known
       }
-      render ??= loadRender()
+      // What could not be loaded (no handle was free) is loaded again for the next asker.
+      render ??= loadRender().catch((error: unknown) => {
+        render = undefined
+        throw error
+      })
       const drawn = render.then((draw) => draw(svg))
       kept.set(key, drawn)
       // A picture that failed is not kept; the next asker may have more luck.

@@ -20,6 +20,20 @@ export interface OpenOptions {
   readonly lost?: (error: Error) => void
 }
 
+/**
+ * Reads the program of the store that an address leads to, without opening it. Node keeps a failure to read a module for as long as
+ * it runs: where it is read only once the register is asked, a moment without file handles would shut the register for good.
+ */
+export const loadStore = async (url: string): Promise<void> => {
+  const kind = storeKindOf(url)
+  // A driver that is not there is told to whoever asks the register.
+  if (kind === 'sqlite') {
+    await import('./sqlite.ts')
+    await (await import('./sqlite-file.ts')).loadDriver().catch(() => undefined)
+  }
+  if (kind === 'postgres') await import('./postgres.ts')
+}
+
 export const openStore = async (url: string, options: OpenOptions = {}): Promise<Store> => {
   const kind = storeKindOf(url)
   if (kind === 'memory') return memoryStore()

@@ -21,8 +21,12 @@ const root = join(import.meta.dirname, '../..')
 export const startService = async (
   env: Readonly<Record<string, string>>,
   argv: readonly string[] = [],
+  /** Shell words that come before it: limits of the process. */
+  before = '',
 ): Promise<Service> => {
-  const child: ChildProcess = spawn(process.execPath, ['dist/src/main.js', ...argv], {
+  const whole = [process.execPath, 'dist/src/main.js', ...argv]
+  const [program = '', ...words] = before === '' ? whole : ['sh', '-c', `${before}; exec "$0" "$@"`, ...whole]
+  const child: ChildProcess = spawn(program, words, {
     cwd: root,
     env: { PATH: process.env.PATH ?? '', HOST: '127.0.0.1', PORT: '0', DATABASE_URL: 'memory:', ...env },
     stdio: ['ignore', 'pipe', 'pipe'],
