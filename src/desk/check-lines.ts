@@ -1,6 +1,7 @@
 // A check document in sentences: the plan, what was read so far, what to know. Every door that shows lines shows these.
 
 import type { CheckDocument, CheckPoint } from '../questions/check-document.ts'
+import { signedText } from '../words/deviation-text.ts'
 import type { Language } from '../words/index.ts'
 import { render } from '../words/render.ts'
 
@@ -28,7 +29,7 @@ export const checkLines = (document: Omit<CheckDocument, 'lines'>, { words }: La
             setting: setting.text,
             count: String(taken.length),
             mean: mean.text,
-            deviation: deviation.text,
+            deviation: signedText(deviation, words.deviation),
             spread: spread.text,
             verdict: verdict.text,
           }),

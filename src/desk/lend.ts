@@ -1,5 +1,7 @@
 // What the register lends to a question that names a wrench: its card as texts that anybody could have typed, and what must be
 // said of the wrench first. The last check is told, never silently applied.
+
+import { deviationShown } from '../core/deviation-shown.ts'
 import { fault } from '../core/fault.ts'
 import { Outage } from '../core/outage.ts'
 import { fromSi, quantity } from '../core/quantity.ts'
@@ -7,7 +9,9 @@ import { echoQuantity } from '../core/quantity-text.ts'
 import { units } from '../core/unit.ts'
 import { isQuestionName, questions } from '../questions/index.ts'
 import { type Caution, caution } from '../questions/outcome.ts'
+import { echo, type Phrase, phrase } from '../questions/phrase.ts'
 import type { FleetRow } from '../register/fleet.ts'
+import { limitAt } from '../register/limit.ts'
 import { quantityOf } from '../register/parts.ts'
 import type { WrenchCard } from '../register/records.ts'
 import { benchLoan } from './lend-bench.ts'
@@ -45,6 +49,13 @@ export const lentInputs = (card: WrenchCard, asked: RawInputs): RawInputs => {
   return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined))
 }
 
+const deviationPhrase = (percent: number, limit: number): Phrase => {
+  const { side, size } = deviationShown(percent, limit)
+  if (side === 'right') return phrase('deviation.right')
+  const told = { size: echo(quantity(size, units['%'])) }
+  return side === 'low' ? phrase('deviation.low', told) : phrase('deviation.high', told)
+}
+
 /** What leads an answer about a wrench, by its status today; then the last check at its worst, which is told and not applied. */
 export const wrenchCautions = ({ folder, status }: FleetRow): Caution[] => {
   const [{ code, date }] = status.reasons
@@ -71,7 +82,7 @@ export const wrenchCautions = ({ folder, status }: FleetRow): Caution[] => {
       wrench,
       date: last.kept.entry.body.date,
       setting: fromSi(worst.setting, unit),
-      deviation: quantity(worst.deviation * 100, units['%']),
+      deviation: deviationPhrase(worst.deviation * 100, limitAt(last.judged.limit, worst.mean) * 100),
     }),
   ]
 }

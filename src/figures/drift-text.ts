@@ -4,11 +4,13 @@ import { fromSi } from '../core/quantity.ts'
 import { showQuantity } from '../core/quantity-text.ts'
 import { type UnitSymbol, units } from '../core/unit.ts'
 import type { Drift, DriftDot } from '../register/drift.ts'
+import { deviationText } from '../words/deviation-text.ts'
 import type { Words } from '../words/index.ts'
 import { say } from './drawer.ts'
 
 export interface DriftTongue {
   readonly words: Words['history']
+  readonly deviation: Words['deviation']
   readonly style: NumberStyle
   /** What the wrench shows. */
   readonly unit: UnitSymbol
@@ -17,17 +19,13 @@ export interface DriftTongue {
 export const settingText = (setting: number, { style, unit }: DriftTongue): string =>
   showQuantity(fromSi(setting, units[unit]), style)
 
-const MINUS = '−'
-/** With its sign, as 2.5 and −2.5 are two wrenches. */
-export const signed = (value: number, style: NumberStyle): string => {
-  // Shown to the hundredth: a reference that is good to 0.1 % is a fine one.
-  const shown = Math.round(value * 100) / 100
-  const text = showNumber(Math.abs(shown), style)
-  return shown === 0 ? text : `${shown > 0 ? '+' : MINUS}${text}`
-}
+/** Which way it is off, in words: 2.5 and −2.5 are two wrenches. */
+export const offText = (percent: number, { deviation, style }: DriftTongue, limit?: number): string =>
+  deviationText(percent, deviation, style, limit)
 
-export const dotText = ({ deviation, doubt }: DriftDot, { words, style }: DriftTongue): string => {
-  const shown = signed(deviation, style)
+export const dotText = ({ deviation, doubt }: DriftDot, limit: number, tongue: DriftTongue): string => {
+  const { words, style } = tongue
+  const shown = offText(deviation, tongue, limit)
   return doubt === undefined
     ? say(words.bare, { deviation: shown })
     : say(words.within, { deviation: shown, doubt: showNumber(upward(doubt), style) })
@@ -47,10 +45,10 @@ const outlookText = ({ outlook }: Drift, { words }: DriftTongue): string => {
 export const reachedText = ({ outlook }: Drift, { words }: DriftTongue): string | undefined =>
   outlook.told ? say(words.reached, { middle: month(outlook.middle) }) : undefined
 
-/** Neither low nor high where the doubt is as large, as the verdicts have it. */
-const sideText = ({ deviation, doubt = 0 }: DriftDot, { words }: DriftTongue): string => {
-  if (Math.abs(deviation) <= doubt) return words.unclear
-  return deviation > 0 ? words.low : words.high
+/** Where the doubt is as large, which way it is off is not known, as the verdicts have it. */
+const lastText = (dot: DriftDot, limit: number, tongue: DriftTongue): string => {
+  const told = dotText(dot, limit, tongue)
+  return Math.abs(dot.deviation) <= (dot.doubt ?? 0) ? `${told}, ${tongue.words.unclear}` : told
 }
 
 /** Never told as smaller than it is. */
@@ -66,12 +64,16 @@ export const driftSentences = (drift: Drift, tongue: DriftTongue): readonly stri
     say(words.now, {
       setting: settingText(drift.setting, tongue),
       date: last.date,
-      deviation: dotText(last, tongue),
-      side: sideText(last, tongue),
+      deviation: lastText(last, drift.limit, tongue),
       limit: showNumber(drift.limit, style),
     }),
     ...(slope?.isTold
-      ? [say(words.moves, { slope: signed(slope.perYear, style), doubt: showNumber(upward(slope.doubt), style) })]
+      ? [
+          say(slope.perYear > 0 ? words.movesLess : words.movesMore, {
+            slope: showNumber(Math.round(Math.abs(slope.perYear) * 100) / 100, style),
+            doubt: showNumber(upward(slope.doubt), style),
+          }),
+        ]
       : []),
     outlookText(drift, tongue),
     ...(drift.since !== undefined && drift.dots.some(({ counts }) => !counts)

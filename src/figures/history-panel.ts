@@ -1,10 +1,10 @@
 // One setting of a wrench over time: limits as lines, a mark and its doubt for each check, the trend where the checks tell one.
-// Above the middle the wrench delivers low, below it high. What lies far beyond the limits stands at the edge with its number.
+// Above the middle the wrench gives more than it says, below it less: as ISO 6789 has it, a deviation above 0 lies below. What lies far beyond the limits stands at the edge with its number.
 import { showNumber } from '../core/number-style.ts'
 import type { Drift, DriftDot } from '../register/drift.ts'
 import { diamond, dot } from './dots.ts'
 import { say } from './drawer.ts'
-import { type DriftTongue, dotText, reachedText, settingText, signed } from './drift-text.ts'
+import { type DriftTongue, dotText, offText, reachedText, settingText } from './drift-text.ts'
 import { fit, SMALL, widthOf } from './frame.ts'
 import { arrow, circle, element, line, type Point, text } from './svg.ts'
 
@@ -37,7 +37,7 @@ const scaleOf = ({ dots, limit }: Drift, { top, height }: PanelPlace): Scale => 
   const far = Math.min(Math.max(farthest * 1.08, limit * LEAST_LIMITS), limit * MOST_LIMITS)
   const middle = top + TITLE + (height - TITLE) / 2
   const each = (height - TITLE) / 2 / far
-  return { far, y: (deviation) => middle - Math.min(Math.max(deviation, -far), far) * each }
+  return { far, y: (deviation) => middle + Math.min(Math.max(deviation, -far), far) * each }
 }
 
 /** As large as leaves most checks apart. */
@@ -52,13 +52,13 @@ const markOf = (one: DriftDot, at: Point, r: number): string => {
 const doubtBar = ({ deviation, doubt }: DriftDot, x: number, { y }: Scale, width: number): string =>
   doubt === undefined
     ? ''
-    : line({ x, y: y(deviation + doubt) }, { x, y: y(deviation - doubt) }, { class: 'bar', 'stroke-width': width })
+    : line({ x, y: y(deviation - doubt) }, { x, y: y(deviation + doubt) }, { class: 'bar', 'stroke-width': width })
 
 /** A check beyond the edge: an arrow to it, and its number. */
 const beyond = (one: DriftDot, x: number, { far, y }: Scale, place: PanelPlace, tongue: DriftTongue): string => {
-  const up = one.deviation > 0
-  const edge = y(up ? far : -far)
-  const label = say(tongue.words.beyond, { deviation: signed(one.deviation, tongue.style) })
+  const up = one.deviation < 0
+  const edge = y(up ? -far : far)
+  const label = say(tongue.words.beyond, { deviation: offText(one.deviation, tongue) })
   const isRight = x + 18 + widthOf(label, SMALL - 4) > place.right
   return (
     arrow({ x, y: edge + (up ? 34 : -34) }, { x, y: edge }, 20, { class: 'rule' }) +
@@ -127,18 +127,18 @@ const rulers = ({ limit }: Drift, { y }: Scale, { left, right, margin }: PanelPl
   return [
     element('rect', {
       x: left,
-      y: y(limit),
+      y: y(-limit),
       width: right - left,
-      height: y(-limit) - y(limit),
+      height: y(limit) - y(-limit),
       class: 'nut',
       'fill-opacity': 0.1,
     }),
-    level(limit, 'rule'),
     level(-limit, 'rule'),
+    level(limit, 'rule'),
     level(0, 'axis'),
-    label(`${tongue.words.sideLow} +${shown}`, limit),
+    label(`${tongue.words.sideLow} ${shown}`, limit),
     label('0', 0),
-    label(`${tongue.words.sideHigh} −${shown}`, -limit),
+    label(`${tongue.words.sideHigh} ${shown}`, -limit),
   ].join('')
 }
 
@@ -149,7 +149,7 @@ export const panel = (drift: Drift, place: PanelPlace, tongue: DriftTongue): str
   const last = drift.dots.at(-1)
   const title = say(tongue.words.last, {
     setting: settingText(drift.setting, tongue),
-    deviation: last ? dotText(last, tongue) : '',
+    deviation: last ? dotText(last, drift.limit, tongue) : '',
   })
   const reached = reachedText(drift, tongue)
   const room = reached === undefined ? 0 : widthOf(reached, SMALL - 4) + 30

@@ -124,7 +124,7 @@ const altOf = (drifts: readonly Drift[], marks: readonly Mark[], tongue: DriftTo
         const points = drift.dots.map((one) =>
           say(own.altPoint, {
             date: one.date,
-            deviation: dotText(one, tongue),
+            deviation: dotText(one, drift.limit, tongue),
             verdict: one.failed ? own.failed : own.passed,
           }),
         )
@@ -141,7 +141,7 @@ export const drawHistory = ({ folder, drifts }: HistoryTold, look: HistoryLook):
   const dates = drifts.flatMap(({ dots }) => dots.map(({ date }) => date))
   if (dates.length === 0) return undefined
   const { tag, name, unit } = folder.card.entry.body
-  const tongue: DriftTongue = { words: words.history, style, unit: unit as UnitSymbol }
+  const tongue: DriftTongue = { words: words.history, deviation: words.deviation, style, unit: unit as UnitSymbol }
   const { width, height, ticks: most } = sizes[shape]
   const right = width - MARGIN
   const first = earliest(dates)

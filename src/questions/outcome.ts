@@ -4,7 +4,7 @@ import type { Quantity } from '../core/quantity.ts'
 import type { Citation, Standing } from '../tables/citation.ts'
 import type { en } from '../words/en/index.ts'
 import type { QuestionName } from './index.ts'
-import type { Phrase } from './phrase.ts'
+import type { Param, Phrase } from './phrase.ts'
 
 export type CautionCode = keyof (typeof en)['cautions']
 export type PointerKey = keyof (typeof en)['pointers']
@@ -81,7 +81,7 @@ export interface Given {
 
 export interface Caution {
   readonly code: CautionCode
-  readonly with?: Readonly<Record<string, Quantity | string>>
+  readonly with?: Readonly<Record<string, Param>>
 }
 
 export interface Related {

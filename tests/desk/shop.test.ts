@@ -171,7 +171,7 @@ describe('a question that names a wrench', () => {
     kept(await shop.keep('check', check(bad), mechanic))
     const answer = await ask(shop, 'adapter-setting', asked)
     expect(codes(answer).slice(0, 3)).toEqual(['out-of-limit', 'failed-on', 'last-check'])
-    expect(answer.cautions[2]?.text).toMatch(/on 2026-05-01, its deviation was 21\.\d+ % at 100 N·m/)
+    expect(answer.cautions[2]?.text).toMatch(/on 2026-05-01, it was 22 % low \(gives less\) at 100 N·m/)
     expect(answer.results).toEqual(before)
     kept(await shop.keep('event', { wrench: 'W-07', what: 'retired', date: '2026-05-20' }, keeper))
     expect(codes(await ask(shop, 'adapter-setting', asked))[0]).toBe('wrench-not-to-be-used')

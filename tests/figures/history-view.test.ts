@@ -17,12 +17,12 @@ const off = (date: string, percent: number, more: object = {}): Entry =>
   tested(`c${++made}`, date, [[100, [100 / (1 + percent / 100)]]], more)
 
 const draw = (entries: readonly Entry[], shape: Shape = 'wide', theme: Theme = 'light') => {
-  const book = bookOf(card(), gauge('S-1', { 'gauge-type': 'torque-tester' }), ...entries)
+  const book = bookOf(card(), gauge('S-1', { name: 'Tester', 'gauge-type': 'torque-tester' }), ...entries)
   const folder = folderOf(book)
   const drifts = driftOf(book, folder)
   const figure = drawHistory({ folder, drifts }, { words, style, theme, shape })
   if (!figure) throw new Error('no picture')
-  const tongue = { words: words.history, style, unit: folder.card.entry.body.unit }
+  const tongue = { words: words.history, deviation: words.deviation, style, unit: folder.card.entry.body.unit }
   return { ...figure, drifts, told: drifts.flatMap((drift) => driftSentences(drift, tongue)).join(' ') }
 }
 
@@ -54,7 +54,7 @@ describe('the picture of checks over time', () => {
     expect(dots).toHaveLength(3)
     for (const [n, { y }] of dots.entries()) {
       const deviation = drifts[0]?.dots[n]?.deviation as number
-      expect(Math.abs(y - (zero - (deviation / 4) * (zero - upper)))).toBeLessThan(0.3)
+      expect(Math.abs(y - (zero + (deviation / 4) * (zero - upper)))).toBeLessThan(0.3)
     }
     const [one, two, three] = dots as [At, At, At]
     // 182 and 184 days apart.
@@ -98,7 +98,7 @@ describe('the picture of checks over time', () => {
 
   it('a wild check stands at the edge with its number, and flattens nobody else', () => {
     const { svg } = draw([off('2024-01-01', 1), off('2024-07-01', 36), off('2025-01-01', 1.5)])
-    expect(svg).toContain('>+36 %</text>')
+    expect(svg).toContain('>36 % low (gives less)</text>')
     const [upper = 0, lower = 0] = levels(svg, 'rule')
     expect(lower - upper).toBeGreaterThan(60)
     expect(circles(svg, 'nut')).toHaveLength(2)
@@ -124,7 +124,7 @@ describe('the picture of checks over time', () => {
     expect(svg.match(/class="pull"/g)).toHaveLength(2)
     expect(svg).toContain('class="hand" fill-opacity="0.2"')
     expect(told).toContain(`It reaches its limit about ${month}`)
-    expect(told).toContain('It moves +1.02 ± ')
+    expect(told).toContain('It gives less by 1.02 ± ')
   })
 
   it('fewer than four checks that count: no line, no day, whatever they say', () => {
@@ -178,10 +178,10 @@ describe('the picture of checks over time', () => {
 
   it('says where it stands in words: low, high, or no more than its doubt', () => {
     const known = { body: { gauge: 'S-1' } }
-    expect(draw([off('2025-01-01', 3, known)]).told).toContain('delivers low')
-    expect(draw([off('2025-01-01', -3, known)]).told).toContain('delivers high')
+    expect(draw([off('2025-01-01', 3, known)]).told).toContain('found 3 % low (gives less), ± ')
+    expect(draw([off('2025-01-01', -3, known)]).told).toContain('found 3 % high (gives more), ± ')
     const small = draw([off('2025-01-01', 0.5, known)]).told
     expect(small).toContain('no more than its doubt')
-    expect(small).not.toMatch(/delivers/)
+    expect(draw([off('2025-01-01', 3, known)]).told).not.toContain('no more than its doubt')
   })
 })

@@ -5,6 +5,7 @@ import { checkingOf, slipsIn, toKeep } from '../../desk/checking.ts'
 import { sayerFor } from '../../desk/say.ts'
 import type { Shop } from '../../desk/shop.ts'
 import type { CheckDocument } from '../../questions/check-document.ts'
+import { signedText } from '../../words/deviation-text.ts'
 import type { Language } from '../../words/index.ts'
 import { render } from '../../words/render.ts'
 import type { TerminalIo } from './terminal.ts'
@@ -44,7 +45,7 @@ const growth = (document: CheckDocument, setting: string, { words }: Language): 
     setting,
     count: String(point.taken.length),
     mean: mean.text,
-    deviation: deviation.text,
+    deviation: signedText(deviation, words.deviation),
     spread: spread.text,
     verdict: verdict.text,
   }

@@ -124,7 +124,7 @@ export const cautions = {
   'never-checked': 'Im Verzeichnis steht keine Prüfung von {wrench}.',
   'due-since': 'Die Prüfung von {wrench} ist seit {date} fällig.',
   'last-check':
-    'Bei der letzten Prüfung von {wrench}, am {date}, war seine Abweichung {deviation} bei {setting}. Das wird hier genannt, nicht in die Antwort eingerechnet.',
+    'Bei der letzten Prüfung von {wrench}, am {date}, war er bei {setting} {deviation}. Das wird hier genannt, nicht in die Antwort eingerechnet.',
   'check-due': 'Diesen Schlüssel nicht verwenden, wo es auf das Drehmoment ankommt, bis er geprüft ist.',
   'event-before-check': 'Was vor der letzten Prüfung geschah, ist durch diese Prüfung abgedeckt.',
   'wound-up-briefly':

@@ -7,6 +7,7 @@ import { chat } from './chat.ts'
 import { chatRegister } from './chat-register.ts'
 import { checking } from './checking.ts'
 import { choices } from './choices.ts'
+import { deviation } from './deviation.ts'
 import { digest } from './digest.ts'
 import { faces, page } from './faces.ts'
 import { faults } from './faults.ts'
@@ -65,6 +66,7 @@ export const de = inShape({
   checking,
   chat: { ...chat, names: { ...chat.names, ...bench.names } },
   chatRegister,
+  deviation,
   digest: { ...digest, parts: { ...digest.parts, again: bench.digest } },
   history,
   writing,

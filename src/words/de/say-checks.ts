@@ -1,6 +1,11 @@
 // What is said of checks: a scale, a reference, tolerances, two sets of readings, the next day.
 
+import { deviation } from './deviation.ts'
+
 export const sayChecks = {
+  'deviation.low': deviation.low,
+  'deviation.high': deviation.high,
+  'deviation.right': deviation.right,
   'scale-check.torque': 'Der Zug gibt {torque} am Vierkant.',
   'scale-check.within':
     'Auf {setting} eingestellt, gab der Schlüssel {torque}: Abweichung {deviation}, innerhalb der Unsicherheit dieser Prüfung ({low} bis {high}).',

@@ -103,7 +103,7 @@ export const cautions = {
   'never-checked': 'No check of {wrench} is in the register.',
   'due-since': 'The check of {wrench} has been due since {date}.',
   'last-check':
-    'At the last check of {wrench}, on {date}, its deviation was {deviation} at {setting}. It is told here, not taken into the answer.',
+    'At the last check of {wrench}, on {date}, it was {deviation} at {setting}. It is told here, not taken into the answer.',
   'check-due': 'Until it has been checked, do not use this wrench where the torque matters.',
   'event-before-check': 'What happened before the last check is covered by that check.',
   'wound-up-briefly': 'Less than a month wound up changes little; months near full scale can take well over a tenth.',

@@ -1,6 +1,11 @@
 // What is said of checks: a scale, a reference, tolerances, two sets of readings, the next day.
 
+import { deviation } from './deviation.ts'
+
 export const sayChecks = {
+  'deviation.low': deviation.low,
+  'deviation.high': deviation.high,
+  'deviation.right': deviation.right,
   'scale-check.torque': 'The pull gives {torque} at the drive.',
   'scale-check.within':
     'Set to {setting} the wrench gave {torque}: deviation {deviation}, within the doubt of this check ({low} to {high}).',

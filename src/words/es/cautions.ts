@@ -113,7 +113,7 @@ export const cautions = {
   'never-checked': 'En el registro no hay ninguna comprobación de {wrench}.',
   'due-since': 'Desde el {date} toca comprobar {wrench}.',
   'last-check':
-    'En la última comprobación de {wrench}, el {date}, su desviación fue de {deviation} a {setting}. Aquí se indica, no se incluye en la respuesta.',
+    'En la última comprobación de {wrench}, el {date}, estaba {deviation} a {setting}. Aquí se indica, no se incluye en la respuesta.',
   'check-due': 'Hasta que se haya comprobado, no usar esta llave donde el par importe.',
   'event-before-check': 'Lo que pasó antes de la última comprobación queda cubierto por esa comprobación.',
   'wound-up-briefly':

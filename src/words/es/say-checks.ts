@@ -1,6 +1,11 @@
 // What is said of checks: a scale, a reference, tolerances, two sets of readings, the next day.
 
+import { deviation } from './deviation.ts'
+
 export const sayChecks = {
+  'deviation.low': deviation.low,
+  'deviation.high': deviation.high,
+  'deviation.right': deviation.right,
   'scale-check.torque': 'El tirón da {torque} en el cuadrado.',
   'scale-check.within':
     'Ajustada a {setting}, la llave dio {torque}: desviación {deviation}, dentro de la incertidumbre de esta comprobación ({low} a {high}).',

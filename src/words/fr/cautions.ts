@@ -120,7 +120,7 @@ export const cautions = {
   'never-checked': 'Aucun contrôle de {wrench} n’est dans le registre.',
   'due-since': 'Le contrôle de {wrench} est à faire depuis le {date}.',
   'last-check':
-    'Au dernier contrôle de {wrench}, le {date}, son écart était de {deviation} à {setting}. Il est rappelé ici, pas compté dans la réponse.',
+    'Au dernier contrôle de {wrench}, le {date}, elle était {deviation} à {setting}. Il est rappelé ici, pas compté dans la réponse.',
   'check-due': 'Tant qu’elle n’a pas été contrôlée, ne pas utiliser cette clé là où le couple compte.',
   'event-before-check': 'Ce qui est arrivé avant le dernier contrôle est couvert par ce contrôle.',
   'wound-up-briefly':

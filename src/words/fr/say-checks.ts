@@ -1,6 +1,11 @@
 // What is said of checks: a scale, a reference, tolerances, two sets of readings, the next day.
 
+import { deviation } from './deviation.ts'
+
 export const sayChecks = {
+  'deviation.low': deviation.low,
+  'deviation.high': deviation.high,
+  'deviation.right': deviation.right,
   'scale-check.torque': 'La traction donne {torque} au carré.',
   'scale-check.within':
     'Réglée à {setting}, la clé a donné {torque} : écart {deviation}, dans l’incertitude de ce contrôle ({low} à {high}).',

@@ -375,7 +375,13 @@ describe('the pages', () => {
     expect(board.body).toContain('W-07: &lt;b>Click&lt;/b>, Bay 2')
     expect(board.body).toContain('<strong>check before use</strong>')
     const page = (await http.inject('/wrench/w-07')).body
-    for (const told of ['100 N·m', '100.2 N·m', '-0.1996 %', 'pass', '2026-05-20: dropped: off the bench'])
+    for (const told of [
+      '100 N·m',
+      '100.2 N·m',
+      '0.2 % high (gives more)',
+      'pass',
+      '2026-05-20: dropped: off the bench',
+    ])
       expect(page).toContain(told)
     expect(page).toContain('href="/ask/adapter-setting?wrench=W-07"')
     expect((await http.inject('/wrench/W-99')).statusCode).toBe(404)

@@ -1,6 +1,5 @@
 // The register as messages: a wrench, the list, what is due, what was kept. Within Discord's limits; what is cut is counted.
 import { type APIEmbed, MessageFlags } from 'discord.js'
-import { showNumber } from '../../../core/number-style.ts'
 import type { DueWrench, Shop } from '../../../desk/shop.ts'
 import { textsOf } from '../../../keeping/texts.ts'
 import { gaugeOf } from '../../../register/book.ts'
@@ -8,6 +7,7 @@ import type { ListedRow } from '../../../register/fleet.ts'
 import { judge } from '../../../register/verdict.ts'
 import type { Language } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
+import { pointText } from '../../point-text.ts'
 import { marks } from '../../status-marks.ts'
 import { type ChatReply, escapeChat, type Picture } from '../reply.ts'
 import { button, row } from './form.ts'
@@ -68,7 +68,7 @@ const checkLines = ({ book, row: { folder } }: Found, { words, style }: Language
   return folder.checks.map(({ entry }) => {
     const { gauge, date, state } = entry.body
     const judged = judge(entry.body, card, gaugeOf(book, gauge)?.entry.body)
-    const points = judged.points.map((point) => `${showNumber(point.deviation * 100, style)} %`).join(', ')
+    const points = judged.points.map((point) => pointText(point, judged.limit, { words, style })).join(', ')
     return `${date}, ${words.checking.states[state]}: ${words.codes[judged.verdict]} (${words.register.deviation} ${points})`
   })
 }

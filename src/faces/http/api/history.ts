@@ -32,6 +32,7 @@ export const driftSchema = z
 
 const tongueOf = (folder: WrenchFolder, { words, style }: Pick<Language, 'words' | 'style'>): DriftTongue => ({
   words: words.history,
+  deviation: words.deviation,
   style,
   unit: folder.card.entry.body.unit,
 })

@@ -3,6 +3,7 @@
 import { writeNumber } from '../../../core/number-style.ts'
 import { checkInputs, slipsIn } from '../../../desk/checking.ts'
 import type { CheckDocument, CheckPoint } from '../../../questions/check-document.ts'
+import { signedText } from '../../../words/deviation-text.ts'
 import type { Words } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
 import { type GuidedParts, Setup } from './guided-setup.tsx'
@@ -88,7 +89,7 @@ const Points = ({ points, words }: { points: readonly CheckPoint[]; words: Words
           <td>{point.setting.text}</td>
           <td>{`${point.shows.low.text} … ${point.shows.high.text}`}</td>
           <td>{point.taken.length === 0 ? '–' : point.taken.map(({ text }) => text).join('; ')}</td>
-          <td>{point.deviation?.text ?? '–'}</td>
+          <td>{point.deviation ? signedText(point.deviation, words.deviation) : '–'}</td>
           <td>{point.verdict?.text ?? '–'}</td>
         </tr>
       ))}

@@ -1,5 +1,4 @@
 // The page of a wrench: its status, its checks over time as a picture and in words, every check, what happened to it. Read only.
-import { showNumber } from '../../../core/number-style.ts'
 import { fromSi } from '../../../core/quantity.ts'
 import { showQuantity } from '../../../core/quantity-text.ts'
 import { units } from '../../../core/unit.ts'
@@ -9,6 +8,7 @@ import { type Book, gaugeOf } from '../../../register/book.ts'
 import { driftOf } from '../../../register/drift.ts'
 import type { FleetRow } from '../../../register/fleet.ts'
 import { judge } from '../../../register/verdict.ts'
+import { pointText } from '../../point-text.ts'
 import { driftTexts } from '../api/history.ts'
 import { ReportLinks } from './check-report.tsx'
 import { type PageParts, Shell } from './shell.tsx'
@@ -47,7 +47,7 @@ const Checks = ({ found: { book, row }, language }: { found: Found; language: Pa
                 <td>{entry.body.date}</td>
                 <td>{showQuantity(fromSi(point.setting, unit), style)}</td>
                 <td>{showQuantity(fromSi(point.mean, unit), style)}</td>
-                <td>{showNumber(point.deviation * 100, style)} %</td>
+                <td>{pointText(point, judged.limit, language)}</td>
                 <td>{words.codes[point.verdict]}</td>
               </tr>
             ))
