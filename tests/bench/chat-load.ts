@@ -47,7 +47,7 @@ const loads: ReadonlyArray<readonly [name: string, aSecond: number, ask: (n: num
 ]
 
 const sendByTheClock = async (fake: FakeDiscord, aSecond: number, ask: (n: number) => Ask): Promise<LoadBench> => {
-  for (let n = 0; n < WARM; n++) await fake.interaction(from(ask(-1 - n)))
+  for (let n = 0; n < WARM; n++) await fake.interaction(from(ask(-1 - n))).catch(() => undefined)
   const sent: Array<Promise<CallbackRecord | undefined>> = []
   const began = performance.now()
   while (sent.length < SECONDS * aSecond) {
@@ -58,6 +58,14 @@ const sendByTheClock = async (fake: FakeDiscord, aSecond: number, ask: (n: numbe
   const records = await Promise.all(sent)
   const times = records.flatMap((record) => (record && record.status < 300 ? [record.ms] : []))
   return { name: '', p50: quantile(times, 0.5), p99: quantile(times, 0.99), lost: records.length - times.length }
+}
+
+/** The first answer of a program that has just started, which a busy machine may lose. */
+const answerTo = async (fake: FakeDiscord, ask: Ask): Promise<CallbackRecord> => {
+  for (;;) {
+    const record = await fake.interaction(from(ask)).catch(() => undefined)
+    if (record?.type === 4 && record.status < 300) return record
+  }
 }
 
 /** Pages of the kiosk with numbers that nobody asked for before. */
@@ -81,7 +89,7 @@ export const benchLoad = async (): Promise<LoadBench[]> => {
     const service = await startService({ DISCORD_TOKEN: fake.token, DISCORD_API_URL: fake.url, LOG_LEVEL: 'error' })
     await fake.ready()
     await fake.until('the commands are registered', () => fake.commands.length > 0)
-    const first = await fake.interaction(from(ask(0)))
+    const first = await answerTo(fake, ask(0))
     const rest = keepKioskBusy(service.url)
     const ours = await sendByTheClock(fake, aSecond, ask)
     rest()

@@ -3,14 +3,21 @@
 import Bottleneck from 'bottleneck'
 
 const WINDOW_MS = 10_000
-const USER_IN_WINDOW = 20
-const SERVER_IN_WINDOW = 200
 const PROCESS_IN_WINDOW = 20_000
 const IDLE_MS = 60_000
+// A limiter of its own costs nearly a millisecond and some timers: who asks now and then has none. Beyond what is free in a
+// window, asks are counted.
+const user = { free: 4, counted: 16 }
+const server = { free: 60, counted: 140 }
 // Bottleneck takes a few ms to count, more than an answer takes. So an ask of somebody with few asks being counted goes
 // ahead at once; a burst, and everybody who was over the limit a moment ago, waits for the count.
 const AHEAD_OF_COUNT = 3
 const MOST_GATES = 50_000
+
+interface Share {
+  readonly free: number
+  readonly counted: number
+}
 
 interface Gate {
   counting: number
@@ -31,19 +38,42 @@ const reservoir = (amount: number): Bottleneck.ConstructorOptions => ({
   strategy: Bottleneck.strategy.OVERFLOW,
 })
 
-const counted = async (): Promise<void> => {}
+const nothing = async (): Promise<void> => {}
 
-const createGates = (amount: number) => {
-  const group = new Bottleneck.Group({ ...reservoir(amount), timeout: IDLE_MS })
+/** Whether it is within the limiter; anything but that is a bug. */
+const isCounted = async (counting: Promise<void>): Promise<boolean> => {
+  try {
+    await counting
+    return true
+  } catch (error) {
+    if (error instanceof Bottleneck.BottleneckError) return false
+    throw error
+  }
+}
+
+/** The first asks of each in a window, for nothing. */
+const createFree = (amount: number, now: () => number): ((key: string) => boolean) => {
+  const windows = new Map<string, { readonly since: number; count: number }>()
+  return (key) => {
+    const time = now()
+    // A Map keeps the order in which windows began: the oldest stand first.
+    for (const [oldest, { since }] of windows) {
+      if (time - since < WINDOW_MS && windows.size <= MOST_GATES) break
+      windows.delete(oldest)
+    }
+    const window = windows.get(key)
+    if (!window) windows.set(key, { since: time, count: 1 })
+    else window.count++
+    return (window?.count ?? 1) <= amount
+  }
+}
+
+const createGates = ({ free, counted }: Share, now: () => number) => {
+  const isFree = createFree(free, now)
+  const group = new Bottleneck.Group({ ...reservoir(counted), timeout: IDLE_MS })
   const gates = new Map<string, Gate>()
   const count = async (key: string, gate: Gate): Promise<boolean> => {
-    try {
-      await group.key(key).schedule(counted)
-      gate.shut = false
-    } catch (error) {
-      if (!(error instanceof Bottleneck.BottleneckError)) throw error
-      gate.shut = true
-    }
+    gate.shut = !(await isCounted(group.key(key).schedule(nothing)))
     gate.counting--
     if (gate.counting === 0 && !gate.shut) gates.delete(key)
     return !gate.shut
@@ -51,6 +81,7 @@ const createGates = (amount: number) => {
   return {
     admit: (key: string): Promise<boolean> | true => {
       let gate = gates.get(key)
+      if (isFree(key) && !gate?.shut) return true
       if (!gate) {
         // A gate that is let go opens again; whoever is over the limit is counted out once more.
         for (const oldest of gates.keys()) {
@@ -70,33 +101,48 @@ const createGates = (amount: number) => {
   }
 }
 
-/** The whole process is counted without a timer and without waiting: one queue for everybody, on a busy machine, never ends. */
-export const createWhole = (amount: number, now: () => number): (() => boolean) => {
-  let [since, count] = [0, 0]
-  return () => {
-    if (now() - since >= WINDOW_MS) [since, count] = [now(), 0]
-    count++
-    return count <= amount
+/** The whole process: nobody waits. Asks are counted many at once, as one queue for everybody would grow on a busy machine. */
+export const createWhole = (amount: number) => {
+  const limiter = new Bottleneck(reservoir(amount))
+  let [pending, isShut, isCounting] = [0, false, false]
+  const count = async (): Promise<void> => {
+    isCounting = true
+    while (pending > 0) {
+      const weight = Math.min(pending, amount)
+      pending = 0
+      isShut = !(await isCounted(limiter.schedule({ weight }, nothing)))
+    }
+    isCounting = false
+  }
+  return {
+    isOpen: (): boolean => {
+      pending++
+      if (!isCounting) {
+        isCounting = true
+        setImmediate(() => void count())
+      }
+      return !isShut
+    },
+    close: () => limiter.disconnect(),
   }
 }
 
 export const createLimits = (now: () => number): Limits => {
-  const users = createGates(USER_IN_WINDOW)
-  const servers = createGates(SERVER_IN_WINDOW)
-  const whole = createWhole(PROCESS_IN_WINDOW, now)
+  const users = createGates(user, now)
+  const servers = createGates(server, now)
+  const whole = createWhole(PROCESS_IN_WINDOW)
   return {
-    admit: ({ user, server }) => {
+    admit: (who) => {
       const others = (): Promise<boolean> | true => {
-        const isOpen = server === undefined ? true : servers.admit(server)
-        if (!whole()) return Promise.resolve(false)
-        return isOpen
+        if (!whole.isOpen()) return Promise.resolve(false)
+        return who.server === undefined ? true : servers.admit(who.server)
       }
       // One who asks without end uses up their own share, not that of everybody in the server.
-      const own = users.admit(user)
+      const own = users.admit(who.user)
       return own === true ? others() : own.then((open) => open && others())
     },
     close: async () => {
-      await Promise.all([users.close(), servers.close()])
+      await Promise.all([users.close(), servers.close(), whole.close()])
     },
   }
 }
