@@ -117,7 +117,7 @@ describe.runIf(hasBrowser)('a kiosk that writes', () => {
     for (const reading of ['10.2', '10.3', '10.1']) await read(other, reading)
     for (const reading of ['30.5 kg', '30.6', '30.7', '30.5', '30.6', '51 kg', '51.1', '50.9', '51', '51'])
       await read(other, reading)
-    expect(await other.locator('.lead').textContent()).toContain('pass')
+    expect(await other.locator('.fact').textContent()).toContain('pass')
     await submit(other, 'a[href^="/sign-in"]')
     await other.locator('#in-pin').fill(PIN)
     await submit(other, 'form.pin button[type=submit]')
@@ -126,7 +126,8 @@ describe.runIf(hasBrowser)('a kiosk that writes', () => {
     expect(await other.locator('.status').textContent()).toContain('in service')
     expect(await other.locator('[data-resume]').isVisible()).toBe(false)
     await again.close()
-  })
+    // Some twenty pages, one after another.
+  }, 60_000)
 
   it('signing in needs no keyboard: the PIN is touched, and not shown', async () => {
     const context = await screen()

@@ -3,12 +3,12 @@
 export const checking = {
   faults: {
     'reading-by-ten': {
-      allowed: 'etwa {low} bis {high} bei {setting}',
-      hint: 'War es {options}? Noch einmal eingeben. Zeigte das Prüfmittel, was eingegeben ist, sure hinzufügen: {reading}.',
+      allowed: 'etwa {low} bis {high} bei {setting}; wie eingegeben mit sure: {reading}',
+      hint: 'War es {options}? Noch einmal eingeben.',
     },
     'reading-in-other-unit': {
-      allowed: 'etwa {low} bis {high} bei {setting}',
-      hint: 'Welche Einheit zeigt das Prüfmittel: war es {options}? Zeigte das Prüfmittel, was eingegeben ist, sure hinzufügen: {reading}.',
+      allowed: 'etwa {low} bis {high} bei {setting}; wie eingegeben mit sure: {reading}',
+      hint: 'Welche Einheit zeigt das Prüfmittel: war es {options}?',
     },
     'gauge-not-of-way': {
       allowed: '{options}',

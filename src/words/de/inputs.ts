@@ -74,7 +74,7 @@ export const inputs = {
   },
   adapter: {
     label: 'Adapter',
-    ask: 'die Länge des Adapters, mit @Winkel, wo er nicht gerade steht',
+    ask: 'die Länge des Adapters, und seine Richtung, wo er nicht gerade steht',
     measure: 'Mitte des Innenvierkants bis Mitte der Schraube; nicht von Ende zu Ende, nicht die Schlüsselweite.',
   },
   angle: {

@@ -20,6 +20,7 @@ export const kiosk = {
   angleTitle: 'Wohin zeigt der Adapter?',
   angleHelp:
     'In der Zeichnung dort berühren, wo die Schraube ist. Der Griff liegt links; plus ist die Seite, zu der er sich dreht.',
+  nowLength: 'Jetzt die Länge',
   take: 'Übernehmen',
   leave: 'Abbrechen',
   straight: 'gerade nach vorn',

@@ -3,12 +3,12 @@
 export const checking = {
   faults: {
     'reading-by-ten': {
-      allowed: 'about {low} to {high} at {setting}',
-      hint: 'Was it {options}? Type it again. If the gauge showed what is typed, add sure: {reading}.',
+      allowed: 'about {low} to {high} at {setting}; as typed with sure: {reading}',
+      hint: 'Was it {options}? Type it again.',
     },
     'reading-in-other-unit': {
-      allowed: 'about {low} to {high} at {setting}',
-      hint: 'Which unit does the gauge show: was it {options}? If the gauge showed what is typed, add sure: {reading}.',
+      allowed: 'about {low} to {high} at {setting}; as typed with sure: {reading}',
+      hint: 'Which unit does the gauge show: was it {options}?',
     },
     'gauge-not-of-way': {
       allowed: '{options}',

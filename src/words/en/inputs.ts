@@ -73,7 +73,7 @@ export const inputs = {
   },
   adapter: {
     label: 'Adapter',
-    ask: 'the length of the adapter, with @angle where it is not straight',
+    ask: 'the length of the adapter, and its direction where it is not straight',
     measure: 'Centre of the square hole to the centre of the fastener; not end to end, not the jaw size.',
   },
   angle: {

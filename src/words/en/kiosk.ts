@@ -19,6 +19,7 @@ export const kiosk = {
     'No unit beside the printed figure? Do not guess: look at the head of the table or the first pages of the book. Unit unknown, no number: 100 may be 100 N·m (74 lbf·ft), 100 lbf·ft (136 N·m) or 100 lbf·in (11 N·m).',
   angleTitle: 'Which way does the adapter point?',
   angleHelp: 'Touch the drawing where the fastener is. The handle lies to the left; plus is the side that it turns to.',
+  nowLength: 'Now the length',
   take: 'Take this',
   leave: 'Leave it',
   straight: 'straight ahead',

@@ -3,12 +3,12 @@
 export const checking = {
   faults: {
     'reading-by-ten': {
-      allowed: 'unos {low} a {high} a {setting}',
-      hint: '¿Era {options}? Escribirlo de nuevo. Si el instrumento indicó lo que está escrito, añadir sure: {reading}.',
+      allowed: 'unos {low} a {high} a {setting}; como está escrito, con sure: {reading}',
+      hint: '¿Era {options}? Escribirlo de nuevo.',
     },
     'reading-in-other-unit': {
-      allowed: 'unos {low} a {high} a {setting}',
-      hint: '¿Qué unidad muestra el instrumento: era {options}? Si el instrumento indicó lo que está escrito, añadir sure: {reading}.',
+      allowed: 'unos {low} a {high} a {setting}; como está escrito, con sure: {reading}',
+      hint: '¿Qué unidad muestra el instrumento: era {options}?',
     },
     'gauge-not-of-way': {
       allowed: '{options}',

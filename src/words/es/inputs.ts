@@ -75,7 +75,7 @@ export const inputs = {
   },
   adapter: {
     label: 'Adaptador',
-    ask: 'la longitud del adaptador, con @ángulo donde no esté recto',
+    ask: 'la longitud del adaptador, y su dirección donde no esté recto',
     measure: 'Del centro del agujero cuadrado al centro del tornillo; no de punta a punta, no la medida de la boca.',
   },
   angle: {

@@ -20,6 +20,7 @@ export const kiosk = {
   angleTitle: '¿Hacia dónde apunta el adaptador?',
   angleHelp:
     'Tocar el dibujo donde está el tornillo. El mango queda a la izquierda; más (+) es el lado hacia el que gira.',
+  nowLength: 'Ahora la longitud',
   take: 'Usar esto',
   leave: 'Cancelar',
   straight: 'recto hacia delante',

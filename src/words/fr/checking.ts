@@ -3,12 +3,12 @@
 export const checking = {
   faults: {
     'reading-by-ten': {
-      allowed: 'environ {low} à {high} à {setting}',
-      hint: 'Était-ce {options} ? Retaper la lecture. Si l’instrument a montré ce qui est tapé, ajouter sure: {reading}.',
+      allowed: 'environ {low} à {high} à {setting} ; tel quel avec sure: {reading}',
+      hint: 'Était-ce {options} ? Retaper la lecture.',
     },
     'reading-in-other-unit': {
-      allowed: 'environ {low} à {high} à {setting}',
-      hint: 'Quelle unité l’instrument montre-t-il : était-ce {options} ? Si l’instrument a montré ce qui est tapé, ajouter sure: {reading}.',
+      allowed: 'environ {low} à {high} à {setting} ; tel quel avec sure: {reading}',
+      hint: 'Quelle unité l’instrument montre-t-il : était-ce {options} ?',
     },
     'gauge-not-of-way': {
       allowed: '{options}',

@@ -74,7 +74,7 @@ export const inputs = {
   },
   adapter: {
     label: 'Adaptateur',
-    ask: 'la longueur de l’adaptateur, avec @angle s’il n’est pas droit devant',
+    ask: 'la longueur de l’adaptateur, et sa direction s’il n’est pas droit devant',
     measure: 'Du centre du trou carré au centre de la fixation ; pas d’un bout à l’autre, pas l’ouverture de la clé.',
   },
   angle: {

@@ -20,6 +20,7 @@ export const kiosk = {
   angleTitle: 'Dans quelle direction va l’adaptateur ?',
   angleHelp:
     'Toucher le dessin là où est la fixation. Le manche est à gauche ; plus est le côté vers lequel il tourne.',
+  nowLength: 'Maintenant la longueur',
   take: 'Prendre',
   leave: 'Abandonner',
   straight: 'droit devant',

@@ -108,7 +108,12 @@ export const AnswerView = ({
     </>
   )
   return (
-    <section id="answer" class={`answer ${answer.status}`} aria-labelledby="headline">
+    <section
+      id="answer"
+      class={`answer ${answer.status}`}
+      aria-labelledby="headline"
+      data-needed={words.page.stillNeeded}
+    >
       {typed.length > 0 && (
         <div class="typed">
           <p class="label">{words.page.readAs}</p>

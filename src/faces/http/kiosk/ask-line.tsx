@@ -48,8 +48,8 @@ export const OtherReadings = ({
   const own = answer.question !== null ? { question: answer.question, inputs, label: words.page.change } : undefined
   const keys = [...(own ? [own] : []), ...others]
   return keys.length === 0 ? null : (
-    <nav class="part related" aria-label={words.faces.alternatives}>
-      <h3>{words.faces.alternatives}</h3>
+    <nav class="part related" aria-label={others.length > 0 ? words.faces.alternatives : words.page.change}>
+      {others.length > 0 && <h3>{words.faces.alternatives}</h3>}
       <ul class="keys">
         {keys.map((key) => (
           <li key={key.label}>

@@ -45,7 +45,7 @@ export const BoardPage = (parts: BoardParts) => {
     <Shell {...parts} title={title}>
       <h1>{title}</h1>
       <Lists {...parts} />
-      {rows.length === 0 && <p class="lead">{show === undefined ? register.empty : history.list.none}</p>}
+      {rows.length === 0 && <p class="fact">{show === undefined ? register.empty : history.list.none}</p>}
       <ul class="board">
         {rows.map((row) => {
           const { tag, name, place } = row.folder.card.entry.body

@@ -1,8 +1,9 @@
 // One field of a form, made from its declared input: its label, its control, and what is told about it (how it was read, what is
 // wrong with it, what it is). What a keypad needs to know of it stands in its data attributes.
 import type { Answer, ShownFault, ShownGiven } from '../../../questions/answer.ts'
-import type { Input, InputKind } from '../../../questions/input.ts'
+import type { Input } from '../../../questions/input.ts'
 import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
+import { keysOf, type System } from './keys-of.ts'
 
 export interface FieldParts {
   readonly name: string
@@ -12,32 +13,9 @@ export interface FieldParts {
   readonly missing: boolean
   readonly given: readonly ShownGiven[]
   readonly words: Words
-  readonly system: 'metric' | 'inch'
+  readonly system: System
   /** Wrenches of the shop, offered where the input names one. */
   readonly wrenches: readonly { readonly tag: string; readonly name: string }[]
-}
-
-type Keys = Readonly<Record<'metric' | 'inch', string>>
-const torques: Keys = { metric: 'N·m|lbf·ft|lbf·in', inch: 'lbf·ft|lbf·in|N·m' }
-const lengths: Keys = { metric: 'mm|cm|in', inch: 'in|mm|cm' }
-const forces: Keys = { metric: 'kg|N|lb', inch: 'lb|kg|N' }
-const bare: Keys = { metric: '', inch: '' }
-const percents: Keys = { metric: '%', inch: '%' }
-
-/** The unit keys of a kind of input; kinds that are no numbers have none, and are typed on a keyboard or chosen. */
-const keysOf: Readonly<Partial<Record<InputKind, Keys>>> = {
-  torque: torques,
-  'torque-or-span': torques,
-  length: lengths,
-  adapters: lengths,
-  angle: { metric: '°', inch: '°' },
-  force: forces,
-  mass: { metric: 'kg|g|lb', inch: 'lb|oz|kg' },
-  percent: percents,
-  tolerance: percents,
-  share: percents,
-  number: bare,
-  count: bare,
 }
 
 const Select = ({ offers, value, words, ...common }: SelectParts) => (
@@ -97,7 +75,7 @@ const Control = ({ name, input, value, faults, words, system, wrenches }: FieldP
         autocapitalize="off"
         spellcheck={false}
         value={value}
-        data-keys={keysOf[input.kind]?.[system]}
+        {...keysOf(input, system)}
         data-angle={angle ? '' : undefined}
         placeholder={`${words.page.like} ${exampleIn(input.example[system], styleFor(words))}`}
       />
@@ -137,8 +115,12 @@ export const About = ({ name, faults, missing, given, words }: FieldParts) => (
   </>
 )
 
-export const stateOf = ({ faults, missing }: Pick<FieldParts, 'faults' | 'missing'>): string =>
-  faults.length > 0 ? 'field wrong' : missing ? 'field wanted' : 'field'
+/** What the register has given is no field that anybody still has to fill in. */
+export const stateOf = ({ faults, missing, given }: Pick<FieldParts, 'faults' | 'missing' | 'given'>): string => {
+  if (faults.length > 0) return 'field wrong'
+  if (missing) return 'field wanted'
+  return given.some(({ from }) => from === 'register') ? 'field given' : 'field'
+}
 
 export const Field = (parts: FieldParts) => (
   <div class={stateOf(parts)} id={`field-${parts.name}`}>

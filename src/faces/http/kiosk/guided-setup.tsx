@@ -3,6 +3,7 @@ import { checkInputs } from '../../../desk/checking.ts'
 import type { CheckDocument } from '../../../questions/check-document.ts'
 import type { Input } from '../../../questions/input.ts'
 import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
+import { keysOf } from './keys-of.ts'
 import type { Session } from './sessions.ts'
 
 export interface GuidedParts {
@@ -66,6 +67,7 @@ const SetupField = ({ name, parts, words }: { name: Label; parts: GuidedParts; w
           type="text"
           value={value}
           autocomplete="off"
+          {...keysOf(input, 'metric')}
           placeholder={`${words.page.like} ${exampleIn(input.example.metric, styleFor(words))}`}
         />
       )}

@@ -25,7 +25,7 @@ const Hidden = ({ inputs }: { inputs: Readonly<Record<string, string>> }) => (
   </>
 )
 
-const keysOf = (unit: string): string => (['N', 'kN', 'lbf', 'kgf'].includes(unit) ? 'kg|N|lb' : 'N·m|lbf·ft|lbf·in')
+const unitsLike = (unit: string): string => (['N', 'kN', 'lbf', 'kgf'].includes(unit) ? 'kg|N|lb' : 'N·m|lbf·ft|lbf·in')
 
 /** The reading that is asked for now: what to set, what lies within the limit, one field. */
 const Next = ({ parts, words }: { parts: GuidedParts; words: Words }) => {
@@ -48,8 +48,10 @@ const Next = ({ parts, words }: { parts: GuidedParts; words: Words }) => {
             id="in-reading"
             name="reading"
             autocomplete="off"
-            autofocus
-            data-keys={keysOf(next.shows.middle.unit)}
+            // What is asked back is read before anything is typed again.
+            autofocus={fault === undefined}
+            data-keys={unitsLike(next.shows.middle.unit)}
+            data-told={next.ask}
             placeholder={`${words.page.like} ${next.shows.middle.text}`}
           />
         </div>
@@ -150,7 +152,7 @@ export const GuidedPage = (page: PageParts & { parts: GuidedParts }) => {
   return (
     <Shell {...page} title={title}>
       <h1>{title}</h1>
-      {(isUnderWay || parts.asked['way'] !== undefined) && <p class="lead">{document.headline}</p>}
+      {(isUnderWay || parts.asked['way'] !== undefined) && <p class="fact">{document.headline}</p>}
       {rest.map(({ got, hint }) => (
         <p class="fault" key={`${got} ${hint}`}>
           {got === '' ? hint : `${words.faces.got} “${got}”. ${hint}`}

@@ -6,6 +6,8 @@ import type { Input } from '../../../questions/input.ts'
 import type { Kind } from '../../../register/records.ts'
 import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
+import { Keypad } from './keypad.tsx'
+import { keysOf } from './keys-of.ts'
 import type { Session } from './sessions.ts'
 import { type PageParts, Shell } from './shell.tsx'
 import { SignedIn } from './write-keys.tsx'
@@ -73,7 +75,16 @@ const Control = ({
     )
   if (input.kind === 'date') return <input {...common} type="date" value={value} />
   const example = `${words.page.like} ${exampleIn(input.example.metric, styleFor(words))}`
-  return <input {...common} type="text" value={value} autocomplete="off" placeholder={example} />
+  return (
+    <input
+      {...common}
+      type="text"
+      value={value}
+      autocomplete="off"
+      {...keysOf(input, 'metric')}
+      placeholder={example}
+    />
+  )
 }
 
 const KeepField = ({
@@ -157,6 +168,7 @@ export const KeepPage = (page: PageParts & { parts: KeepParts }) => {
         </div>
       </form>
       <SignedIn words={words} />
+      <Keypad words={words} />
     </Shell>
   )
 }

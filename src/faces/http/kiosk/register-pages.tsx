@@ -96,7 +96,7 @@ export const WrenchPage = (
       <h1>{title}</h1>
       {parts.isKept && <Kept words={parts.language.words} />}
       <StatusLine row={parts.found.row} language={parts.language} />
-      <p class="lead">
+      <p class="fact">
         {[place, least ? `${least.text} … ${most.text}` : most.text, lever && `${register.lever} ${lever.text}`]
           .filter((part) => part !== undefined)
           .join(' · ')}

@@ -14,7 +14,7 @@ import { AnswerView } from './answer.tsx'
 import { AskLine, OtherReadings } from './ask-line.tsx'
 import { BoardPage } from './board-page.tsx'
 import { FieldNotes, type FormParts, QuestionForm } from './form.tsx'
-import { AngleDialog, Keypad } from './keypad.tsx'
+import { AngleDialog, AnswerLine, Keypad } from './keypad.tsx'
 import { addressOf, filledIn, languageOf, type Query, send } from './page.ts'
 import { WrenchPage } from './register-pages.tsx'
 import { Shell } from './shell.tsx'
@@ -121,6 +121,7 @@ export const kioskRoutes = (app: FastifyInstance, { desk, shop, register, public
             </div>
           </div>
         </div>
+        <AnswerLine />
         <Keypad words={words} />
         <AngleDialog words={words} />
       </Shell>,

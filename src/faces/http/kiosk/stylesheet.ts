@@ -9,7 +9,7 @@ export const stylesheet = `
   --key: 4.5rem; --far: 1;
   font: calc(1.125rem * var(--far, 1))/1.5 Inter, system-ui, sans-serif;
 }
-* { box-sizing: border-box }
+* { box-sizing: border-box } [hidden] { display: none !important }
 body { margin: 0; background: var(--paper); color: var(--ink) }
 main, .top, footer { max-width: 84rem; margin: 0 auto; padding: 1rem 1.25rem }
 .top { display: flex; flex-wrap: wrap; gap: .5rem 1.25rem; align-items: center; border-bottom: 3px solid var(--ink) }
@@ -20,14 +20,14 @@ main, .top, footer { max-width: 84rem; margin: 0 auto; padding: 1rem 1.25rem }
 .languages a { padding: .75rem 1rem; min-height: 44px; color: inherit } .languages a[aria-current] { font-weight: 700; text-decoration: none; border-inline-start: 6px solid currentColor }
 .skip { position: absolute; inset-inline-start: -100vw } .skip:focus { inset-inline-start: 1rem; background: var(--paper); padding: 1rem }
 h1 { font-size: 2rem; line-height: 1.2; margin: .5rem 0 } h2 { font-size: 1.2rem; margin: 1.5rem 0 .5rem } h3 { font-size: 1rem; margin: 0 0 .25rem; color: var(--quiet) }
-.lead { font-size: 1.2rem; margin: 0 0 1rem }
+.lead, .fact { font-size: 1.2rem; margin: 0 0 1rem }
 ul { margin: 0; padding-inline-start: 1.25rem } li { margin: .2rem 0 } .deeper { margin-inline-start: 1.25rem }
 .keys { list-style: none; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(16rem, 1fr)); gap: .75rem }
 .keys li { margin: 0; display: grid }
 .ways { display: flex; flex-wrap: wrap; gap: .75rem }
 .key, button { display: flex; align-items: center; min-height: max(var(--key), 3rem); padding: .75rem 1.25rem; border: 2px solid var(--ink); border-radius: .75rem; background: var(--sheet); color: var(--ink); font: inherit; font-weight: 600; text-decoration: none; cursor: pointer }
 button { background: var(--ink); color: var(--paper); font-size: 1.25rem }
-.key:hover, button:hover { border-color: var(--nut) }
+@media (hover: hover) { .key:hover, button:hover { border-color: var(--nut) } }
 :focus-visible { outline: 4px solid var(--hand); outline-offset: 3px }
 form { margin: 1rem 0 } .ask-line { display: grid; gap: .75rem }
 fieldset { border: 0; margin: 0; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(17rem, 1fr)); gap: 1rem 1.5rem }
@@ -63,7 +63,7 @@ h3 { scroll-margin-top: 1rem } .topic h3 { font-size: 1.1rem; margin: 1.25rem 0 
 .key.strong, button.strong { background: var(--nut); border-color: var(--nut); color: var(--paper) }
 .key.wrench { flex-direction: column; align-items: flex-start; justify-content: center; line-height: 1.2 } .key small { color: var(--wrong); font-weight: 700 }
 .bench { display: grid; gap: 0 2rem; align-items: start }
-@media (min-width: 64rem) { .bench { grid-template-columns: minmax(20rem, 2fr) 3fr } .bench fieldset { grid-template-columns: 1fr } .bench > div { position: sticky; top: .5rem; max-height: calc(100vh - 1rem); overflow: auto } .bench .answer { border-top: 0; padding-top: 0 } }
+@media (min-width: 64rem) { .bench { grid-template-columns: minmax(20rem, 2fr) 3fr } .bench fieldset { grid-template-columns: 1fr } .bench > form.stays { position: sticky; top: .5rem } .bench .answer { border-top: 0; padding-top: 0 } }
 .unseen { position: absolute; inset-inline-start: -100vw; inline-size: 1px; overflow: hidden; margin: 0 }
 .echo { font-size: 1.2rem; font-weight: 700; color: var(--nut) } .with-script .typed { display: none }
 .offers { display: flex; flex-wrap: wrap; gap: .5rem; margin: 0 } .offers:empty { display: none }
@@ -76,30 +76,39 @@ h3 { scroll-margin-top: 1rem } .topic h3 { font-size: 1.1rem; margin: 1.25rem 0 
 .code { background: #fff; padding: .5rem; border-radius: .5rem; image-rendering: pixelated } .kept { font-weight: 700; color: var(--nut) }
 #card { block-size: 3rem; border: 3px solid var(--ink); border-radius: .6rem; background: var(--sheet); inline-size: 85.6mm; max-inline-size: 100% }
 dialog { border: 4px solid var(--ink); border-radius: 1rem; background: var(--paper); color: var(--ink); max-width: min(50rem, 96vw); padding: 1.25rem } dialog::backdrop { background: #000a }
-#keypad { position: fixed; inset: auto 0 0; z-index: 2; padding: .6rem 1rem; background: var(--paper); border-top: 4px solid var(--ink); max-height: 70vh; overflow: auto }
-.typing body { padding-bottom: 70vh } .pad-told { margin: 0; display: flex; gap: 1rem; align-items: baseline; flex-wrap: wrap } #keypad-echo { font-size: 1.7rem; font-weight: 700 }
-#keypad-headline { margin: 0 0 .4rem; font-weight: 700; color: var(--nut); min-height: 1.5em }
-.pad { display: grid; grid-template-columns: 3fr 2fr 2fr; gap: .5rem } .digits { display: grid; grid-template-columns: repeat(3, 1fr); gap: .5rem }
-.units, .does { display: grid; gap: .5rem; align-content: start } #keypad-units { display: grid; gap: .5rem } #keypad-fractions { display: flex; flex-wrap: wrap; gap: .4rem; margin-top: .5rem } #keypad-fractions[hidden] { display: none }
-#keypad button { min-height: max(calc(var(--key) * .8), 2.75rem); padding: .2rem .7rem; justify-content: center; background: var(--sheet); color: var(--ink); font-size: 1.3rem }
+#keypad { position: fixed; inset: auto 0 0; z-index: 2; padding: .6rem 1rem; background: var(--paper); border-top: 4px solid var(--ink); max-height: 80vh; overflow: auto }
+body { padding-bottom: var(--pad, 0) } .typing :is(.field, input) { scroll-margin-top: .45rem } #keypad > * { max-width: 60rem; margin-inline: auto }
+.pad-told { display: flex; flex-wrap: wrap; gap: .1rem 1.5rem; align-items: baseline; margin-bottom: .4rem } .pad-told p { margin: 0 }
+#keypad-echo { font-size: 1.7rem; font-weight: 700; margin-inline-start: .5rem } #keypad-echo.example { font-size: 1.2rem; font-weight: 400; font-style: italic; color: var(--quiet) } #keypad-read { font-size: 1.1rem; font-weight: 600; margin-inline-start: .5rem }
+#keypad-headline { font-size: 1.35rem; line-height: 1.25; font-weight: 700; color: var(--nut) } #keypad-headline.refused, #to-answer.refused { color: var(--wrong) } #keypad-headline.incomplete, #to-answer.incomplete { color: var(--wanted) }
+#to-answer { position: fixed; inset: auto 0 0; z-index: 1; padding: .75rem 1.25rem; min-height: max(var(--key), 3rem); background: var(--sheet); color: var(--nut); border-top: 4px solid currentColor; font-size: 1.5rem; line-height: 1.25; font-weight: 700; text-decoration: none } .behind #to-answer { visibility: hidden }
+main:has(#to-answer) { padding-bottom: 5rem }
+.pad { display: grid; grid-template-columns: 6fr auto auto 3fr; gap: .5rem } .pad > div { display: grid; gap: .5rem; align-content: start } .pad > .digits { grid-template-columns: repeat(3, 1fr) } .digits [data-types='0'] { grid-column: 2 }
+.secret [data-types='.'], .secret [data-types=','] { display: none } #keypad-units, #keypad-marks { grid-auto-flow: column; grid-template-rows: repeat(4, auto) } #keypad-units button { min-inline-size: 7rem } #keypad-marks button { min-inline-size: 4.5rem }
+#keypad-fractions { display: flex; overflow-x: auto; gap: .4rem; margin-top: .5rem } #keypad-fractions > * { flex: none }
+#keypad button { min-height: max(var(--key), 2.75rem); padding: .2rem .5rem; justify-content: center; text-align: center; line-height: 1.1; background: var(--sheet); color: var(--ink); font-size: 1.3rem }
 #keypad button.unit { font-weight: 700 } #keypad button.strong { background: var(--nut); color: var(--paper) } #keypad summary { padding: .4rem 0 }
-.angle { display: grid; grid-template-columns: minmax(14rem, 22rem) 1fr; gap: 1rem } @media (max-width: 40rem) { .angle { grid-template-columns: 1fr } }
+.angle { display: grid; grid-template-columns: minmax(14rem, 22rem) 1fr; gap: 1rem }
 #angle-drawing { touch-action: none; cursor: pointer; inline-size: 100%; background: var(--sheet); border: 2px solid var(--rule); border-radius: 1rem } #angle-drawing text { fill: currentColor; font-size: 15px }
-.ring { fill: none; stroke: var(--rule); stroke-dasharray: 4 6; stroke-width: 2 } .handle { fill: var(--hand) } .arm { stroke: var(--nut); stroke-width: 16; stroke-linecap: round } .drive { fill: var(--ink) } .nut { fill: var(--nut) }
+.ring { fill: none; stroke: var(--rule); stroke-dasharray: 4 6; stroke-width: 2 } .handle { fill: var(--hand) } .pulled { fill: none; stroke: var(--hand); stroke-width: 6 } .arm { stroke: var(--nut); stroke-width: 16; stroke-linecap: round } .drive { fill: var(--ink) } .nut { fill: var(--nut) }
 #angle-told { font-size: 2rem; margin: 0 } .steps { display: flex; flex-wrap: wrap; gap: .5rem; margin: .5rem 0 }
-dialog button { font-size: 1.1rem }
-#keypad-fractions { flex-wrap: nowrap; overflow-x: auto } #keypad-units { grid-template-columns: 1fr }
+dialog button { font-size: 1.1rem } #angle { max-height: 98vh; padding-block: .75rem } #angle > p { margin: 0 0 .5rem } #angle h2 { margin: 0 0 .25rem } #angle .actions { margin-top: .5rem }
 @media (max-height: 40rem) {
   .top { padding: .25rem 1.25rem; border-bottom-width: 2px } .home, .languages summary { padding: .5rem 0; font-size: 1.05rem } main { padding-block: .25rem } h1 { font-size: 1.3rem; margin: .25rem 0 } h2 { margin: .75rem 0 .35rem } .lead { display: none } legend { margin: 0 } form { margin: .25rem 0 } fieldset { gap: .5rem 1.25rem }
   .key, button { padding: .4rem 1rem } .answer h2 { font-size: 1.6rem; margin: .5rem 0 }
-  #keypad { max-height: 80vh; padding: .3rem .75rem } #keypad-headline { margin: 0; font-size: 1rem } #keypad-echo { font-size: 1.4rem } .pad { grid-template-columns: 1fr; gap: .35rem } .digits { grid-template-columns: repeat(6, 1fr); gap: .35rem }
-  .units, #keypad-units, .does { display: flex; flex-wrap: wrap; gap: .35rem } .units > button, #keypad-units > button, .does > button { flex: 1 } #keypad button { min-height: 2.75rem; font-size: 1.15rem } #keypad-no-unit { display: none } .typing body { padding-bottom: 80vh }
-  dialog { padding: .5rem 1rem; max-height: 98vh } #angle > p { display: none } #angle h2 { margin: 0 0 .35rem } .angle { grid-template-columns: minmax(12rem, 19rem) 1fr } .angle button { min-height: 2.75rem; padding: .2rem .7rem } #angle .actions { margin: .35rem 0 0 }
+  #keypad { max-height: 85vh; padding: .2rem .75rem .3rem } .pad-told { margin-bottom: .2rem; line-height: 1.2 } #keypad-echo { font-size: 1.4rem } #keypad-headline, #to-answer { font-size: 1.1rem } #to-answer { min-height: 3rem; padding-block: .5rem } .pad, .pad > div { gap: .35rem } #keypad-fractions { margin-top: .35rem } #keypad-no-unit { display: none }
+  dialog { padding: .4rem 1rem; max-height: 98vh } #angle > p { font-size: .95rem; line-height: 1.3 } .angle { grid-template-columns: minmax(12rem, 17rem) 1fr; gap: .25rem 1rem } #angle button { padding: .2rem .7rem } #angle-told { font-size: 1.5rem; line-height: 1.2 } .steps { margin: .3rem 0; gap: .35rem }
 }
-@media (max-width: 30rem) { .pad { grid-template-columns: 1fr } .units, #keypad-units, .does { display: flex; flex-wrap: wrap } .units > button, #keypad-units > button, .does > button { flex: 1 } #keypad button { padding: .2rem .4rem; font-size: 1.15rem } }
+@media (max-width: 40rem) {
+  .angle { grid-template-columns: 1fr; gap: .25rem } #angle-drawing { max-inline-size: 15rem; justify-self: center } .steps { flex-wrap: nowrap; gap: .35rem } .steps button { flex: 1; padding: .2rem; justify-content: center; text-align: center; font-size: 1rem; line-height: 1.15 } #angle .actions { gap: .5rem } #angle .actions button { flex: 1; justify-content: center }
+  .top { gap: 0 .75rem; padding: .1rem 1rem } .home, .languages summary { font-size: .95rem; padding: .75rem 0 } .shop { display: none } h1 { font-size: 1.5rem } #keypad-headline, #to-answer { font-size: 1.2rem }
+}
+@media (max-width: 30rem) {
+  #keypad { padding-inline: .6rem } .pad { grid-template-columns: 3fr 1fr } #keypad-units { grid-auto-flow: row; grid-template-rows: none } #keypad-units button, #keypad-marks button { min-inline-size: 0 } .pad > .does, .pad > #keypad-marks { grid-column: 1 / -1; display: flex } .does > button, #keypad-marks > button { flex: 1 } #keypad button { padding: .2rem; font-size: 1.15rem }
+}
 @media (forced-colors: active) { .key, button { border-color: ButtonText } }
 @media print {
-  :root { color-scheme: light; font-size: 11pt } form, .languages, .related, footer a, .skip, #keypad, #line, .take-along summary { display: none } .with-script .typed { display: block } details:not([open]) > * { display: block }
+  :root { color-scheme: light; font-size: 11pt } form, .languages, .related, footer a, .skip, #keypad, #to-answer, #line, .take-along summary { display: none } .with-script .typed { display: block } details:not([open]) > * { display: block }
   .answer { border: 0 } figure img { max-width: 12cm } body { background: #fff }
 }
 `

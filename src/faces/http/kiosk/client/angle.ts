@@ -1,6 +1,7 @@
 // The direction of an adapter by touching a drawing: the handle to the left, straight ahead to the right, + up, as in the
 // figures. Steps of 15 degrees by touch, of 1 by keys.
 import { find, type } from './page.ts'
+import { wantsLength, withAngle } from './typing.ts'
 
 const STEP = 15
 const MIDDLE = 150
@@ -8,12 +9,6 @@ const REACH = 110
 
 let field: HTMLInputElement | undefined
 let degrees = 0
-
-const withAngle = (text: string, angle: number): string => {
-  const parts = text.split(/\s*\+\s*/)
-  const last = parts.pop() ?? ''
-  return [...parts, `${last.replace(/\s*@.*$/, '')}@${angle}`].join(' + ')
-}
 
 const draw = (): void => {
   const arm = find<SVGLineElement>('#angle-arm')
@@ -25,12 +20,19 @@ const draw = (): void => {
   arm?.setAttribute('y2', y.toFixed(1))
   nut?.setAttribute('cx', x.toFixed(1))
   nut?.setAttribute('cy', y.toFixed(1))
-  if (told) told.textContent = `${degrees}°`
+  if (told) told.textContent = `${degrees}°`.replace('-', '−')
 }
 
 const set = (next: number): void => {
   degrees = next > 180 ? next - 360 : next < -180 ? next + 360 : next
   draw()
+}
+
+/** A direction without a length is no value yet: it stands in the field, and nothing is asked until more is typed. */
+const take = (into: HTMLInputElement): void => {
+  const text = into.dataset['keys'] === '°' ? String(degrees) : withAngle(into.value, degrees)
+  if (wantsLength(text)) into.value = text
+  else type(into, text)
 }
 
 export const openAngle = (next: HTMLInputElement): void => {
@@ -69,7 +71,7 @@ export const watchAngle = (): void => {
     if (by !== undefined) set(degrees + Number(by))
     if (to !== undefined) set(Number(to))
     if (button?.dataset['does'] === 'take' && field) {
-      type(field, field.dataset['keys'] === '°' ? String(degrees) : withAngle(field.value, degrees))
+      take(field)
       dialog.close()
       field.focus()
     }

@@ -1,6 +1,7 @@
 // The script of the kiosk's pages. Every page works without it; with it the answer follows each key, and a screen that is
 // shared looks after itself. It asks nothing but the shop's own server.
 import { watchAngle } from './angle.ts'
+import { watchAnswerLine } from './answer-line.ts'
 import { watchIdle } from './idle.ts'
 import { watchKeypad } from './keypad.ts'
 import { watchLine } from './line.ts'
@@ -12,6 +13,7 @@ import { watchScreen } from './screen.ts'
 const line = watchLine()
 watchLive(line)
 watchKeypad()
+watchAnswerLine()
 watchAngle()
 offerRecent()
 watchIdle()

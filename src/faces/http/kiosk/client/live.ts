@@ -1,5 +1,6 @@
 // The answer follows each key: the form's own page is asked for its fragment, and what changed is put in place.
 // Until the reply is there the answer on the screen is marked as one to what was typed before; it is never taken for the new one.
+import { changed } from './answer-line.ts'
 import type { Line } from './line.ts'
 import { all, find, liveForm } from './page.ts'
 
@@ -37,8 +38,6 @@ const placeAnswer = (fresh: Element | null): void => {
   const said = find('#said')
   const headline = fresh?.querySelector('#headline')?.textContent ?? ''
   if (said && said.textContent !== headline) said.textContent = headline
-  const bar = find('#keypad-headline')
-  if (bar) bar.textContent = isSlipTold(fresh) ?? headline
 }
 
 const place = (page: Document): void => {
@@ -59,6 +58,10 @@ const place = (page: Document): void => {
 export const watchLive = (line: Line): void => {
   const form = liveForm()
   if (!form) return
+  // A form that the screen holds stays beside its answer; a longer one scrolls with the page.
+  const stay = (): void => void form.classList.toggle('stays', form.offsetHeight + 16 < innerHeight)
+  new ResizeObserver(stay).observe(form)
+  addEventListener('resize', stay)
   let timer = 0
   let running: AbortController | undefined
   const ask = async (): Promise<void> => {
@@ -80,6 +83,7 @@ export const watchLive = (line: Line): void => {
       line.back()
       place(new DOMParser().parseFromString(text, 'text/html'))
       document.documentElement.classList.remove('behind')
+      changed()
     } catch {
       // A newer question took this one's place: nothing is lost.
       if (!own.signal.aborted) line.lost()
