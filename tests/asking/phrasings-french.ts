@@ -49,5 +49,7 @@ export const frenchPhrasings: readonly Phrasing[] = [
   ['Puis-je réutiliser un écrou autofreiné ?', 'does-it-matter answered'],
   ['Multiplicateur 4:1, il faut 1200 Nm, je règle combien sur la clé ?', 'multiplier answered', '300 N·m'],
   ['Quel est le couple de serrage des écrous de roue ?', 'maker-figure'],
+  // What was set already is no torque that is wanted.
+  ["J'ai mis 80 Nm avec un adaptateur de 50 mm droit, clé de 400 mm. C'est trop serré ?", 'choice'],
   ['Bonjour, quelle huile dois-je mettre dans le moteur', 'out-of-scope'],
 ]

@@ -97,7 +97,7 @@ export const french: Readonly<Record<string, string>> = {
   torque: 'couple|couple de serrage|serrage',
   want: 'veux|il faut|faut|besoin de|j ai besoin de|besoin|demande|doit|requis|souhaite|voulu|vise|je veux|pour avoir|pour obtenir',
   spec: 'manuel|revue technique|prescrit|preconise|constructeur|preconisation|specification|valeur donnee|notice|donne',
-  'set to': 'regle a|reglee a|regle sur|reglee sur|regle|reglee|mis a|mise a',
+  'set to': 'j ai mis|ai mis|j ai regle|avais mis|regle a|reglee a|regle sur|reglee sur|regle|reglee|mis a|mise a',
   'clicked at': 'declenche a|declenchee a|declenche|declenchee|clique a|clique|a claque a|claque a|craque a',
   reads: 'affiche|indique|lit|marque|affichait|indiquait',
   'tightened to': 'serre a|serree a|serre|serres|serrees',
