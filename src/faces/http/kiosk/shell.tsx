@@ -72,6 +72,8 @@ export const Shell = (parts: PageParts & { title: string; children: ComponentChi
           <p>{words.cautions['maker-first']}</p>
           <p>{words.cautions['critical-joint']}</p>
           <p>
+            <a href="/bench">{words.bench.page.title}</a>
+            {' · '}
             <a href="/about">{words.kiosk.about}</a>
             {' · '}
             <a href="/screen">{words.kiosk.screen}</a>

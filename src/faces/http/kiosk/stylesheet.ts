@@ -101,7 +101,7 @@ dialog button { font-size: 1.1rem } #angle { max-height: 98vh; padding-block: .7
 }
 @media (max-width: 40rem) {
   .angle { grid-template-columns: 1fr; gap: .25rem } #angle-drawing { max-inline-size: 15rem; justify-self: center } .steps { flex-wrap: nowrap; gap: .35rem } .steps button { flex: 1; padding: .2rem; justify-content: center; text-align: center; font-size: 1rem; line-height: 1.15 } #angle .actions { gap: .5rem } #angle .actions button { flex: 1; justify-content: center }
-  .top { gap: 0 .75rem; padding: .1rem 1rem } .home, .languages summary { font-size: .95rem; padding: .75rem 0 } .shop { display: none } h1 { font-size: 1.5rem } #keypad-headline, #to-answer { font-size: 1.2rem }
+  .top { gap: 0 .75rem; padding: .1rem 1rem } .home, .languages summary { font-size: .95rem; padding: .75rem 0 } .shop, .top a[href="/bench"] { display: none } h1 { font-size: 1.5rem } #keypad-headline, #to-answer { font-size: 1.2rem }
 }
 @media (max-width: 30rem) {
   #keypad { padding-inline: .6rem } .pad { grid-template-columns: 3fr 1fr } #keypad-units { grid-auto-flow: row; grid-template-rows: none } #keypad-units button, #keypad-marks button { min-inline-size: 0 } .pad > .does, .pad > #keypad-marks { grid-column: 1 / -1; display: flex } .does > button, #keypad-marks > button { flex: 1 } #keypad button { padding: .2rem; font-size: 1.15rem }
