@@ -10,6 +10,14 @@ beforeEach(async () => {
 })
 afterEach(() => door.app.close())
 
+/** A run on the bench, for what can be written of one. */
+const opening = {
+  tag: 'B-01',
+  date: '2026-05-01',
+  asked: 'Does oil on the thread change the clamp force?',
+  conditions: 'A: dry | B: oil on thread',
+  size: 'M12',
+}
 /** Written with a key: which roles may, and what a right one sends. */
 const keyed: Readonly<
   Record<string, { readonly may: readonly Role[]; readonly sends: object | string; readonly done: number }>
@@ -31,6 +39,21 @@ const keyed: Readonly<
     sends: { date: '2026-05-03', count: '120', since: 'check' },
     done: 201,
   },
+  'POST /v1/bench': {
+    may: ['mechanic', 'keeper', 'import'],
+    sends: { ...opening, tag: 'B-02' },
+    done: 201,
+  },
+  'POST /v1/bench/:tag/readings': {
+    may: ['mechanic', 'keeper', 'import'],
+    sends: { condition: 'A', date: '2026-05-01', torque: '80 N·m', 'clamp-force': '33.1 kN' },
+    done: 201,
+  },
+  'POST /v1/bench/:tag/finish': {
+    may: ['mechanic', 'keeper', 'import'],
+    sends: { date: '2026-05-02' },
+    done: 201,
+  },
   'POST /v1/withdrawals': { may: ['keeper', 'import'], sends: { supersedes: 'e-1', why: 'never was' }, done: 201 },
   'POST /v1/import': {
     may: ['keeper', 'import'],
@@ -43,7 +66,8 @@ const forms = ['POST /sign-in', 'POST /sign-out', 'POST /keep/:kind']
 /** Nothing is written there: questions, and the word that this is not the way to ask. */
 const writesNothing = /^(POST \/v1\/(questions\/[a-z-]+|ask)|[A-Z]+ \/v1\/(questions\/:name|ask))$/
 
-const urlOf = (route: string): string => route.replace(/^\w+ /, '').replace(':tag', 'W-07')
+const urlOf = (route: string): string =>
+  route.replace(/^\w+ /, '').replace(':tag', route.includes('/bench/') ? opening.tag : 'W-07')
 const write = (route: string, sends: object | string, headers: Readonly<Record<string, string>>) =>
   door.app.inject({
     method: 'POST',
@@ -54,6 +78,7 @@ const write = (route: string, sends: object | string, headers: Readonly<Record<s
 const withKey = (key: string) => ({ authorization: `Bearer ${key}` })
 const addCard = async (): Promise<number> => {
   await write('POST /v1/wrenches', card, withKey(keys.keeper))
+  await write('POST /v1/bench', opening, withKey(keys.keeper))
   return door.entries()
 }
 
