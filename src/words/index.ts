@@ -31,7 +31,8 @@ export const localeNames = Object.keys(languages) as readonly LocaleName[]
 const languageOf = (tag: string): string => tag.split('-', 1)[0] as string
 /** What is picked from a list, as it is read; what has no words of its own (1/2, 8.8) is read as it is. */
 export const choiceIn = ({ choices }: Words, value: string): string =>
-  (choices as Readonly<Record<string, string | undefined>>)[value] ?? value
+  // A tag may be called as anything is that every object has.
+  Object.hasOwn(choices, value) ? ((choices as Readonly<Record<string, string>>)[value] ?? value) : value
 
 /** How numbers look beside words where only the words are at hand: as they do where the language is at home. */
 export const styleFor = (words: Words): NumberStyle =>

@@ -114,6 +114,15 @@ describe('the desk', () => {
     }
   })
 
+  it.each(['toString', 'constructor', '__proto__', 'dry'])(
+    'says %j as it was typed, whatever objects are made of',
+    (wrench) => {
+      const desk = createDesk({ system: 'metric', locale: 'de' })
+      const { given } = desk.ask('next-check', { 'last-check': '2026-01-31', wrench }, { door: 'http' })
+      for (const { text } of given) expect(typeof text).toBe('string')
+    },
+  )
+
   it('tells the engine’s version as the package does', () => {
     const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'))
     expect(answered('pull', { torque: '120 N·m', lever: '380 mm' }).versions.engine).toBe(manifest.version)
