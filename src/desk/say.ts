@@ -107,14 +107,13 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
     return show(quantity(low, unit), atLow) === highest ? highest : `${lowest} ${words.faces.to} ${highest}`
   }
 
-  const quantityResult = ({ quantity: q, low, high, bound }: QuantityResult): ShownQuantity => {
+  const quantityResult = ({ quantity: q, low, high, bound, rangeOnly }: QuantityResult): ShownQuantity => {
     const toward = bound === 'up' || bound === 'down' ? bound : undefined
-    return {
-      ...shown(q, toward),
-      ...(low === undefined || high === undefined ? {} : { low, high }),
-      ...(low === undefined || high === undefined || low === high ? {} : { span: span(q.unit, low, high, bound) }),
-      also: also(q, toward),
-    }
+    if (low === undefined || high === undefined) return { ...shown(q, toward), also: also(q, toward) }
+    const told = low === high ? undefined : span(q.unit, low, high, bound)
+    // Where no one value may be acted on, the range is what is read: its middle is not there to be dialled.
+    if (rangeOnly && told !== undefined) return { ...shown(q), text: told, low, high, also: [] }
+    return { ...shown(q, toward), low, high, ...(told === undefined ? {} : { span: told }), also: also(q, toward) }
   }
 
   const cell = (one: Cell) => {
@@ -216,7 +215,7 @@ export const sayerFor = ({ words, style, locale }: Language): Sayer => {
       numbers: numbers(one.numbers),
       value: one.value.value,
       unit: one.value.unit.symbol,
-      shown: show(one.value),
+      shown: one.ends ? span(one.value.unit, one.ends.low, one.ends.high) : show(one.value),
     }),
     caution: ({ code, with: params }) => ({
       code,

@@ -124,7 +124,9 @@ export const lubricant: Drawer = (answer, words, theme) => {
     lead: words.changes,
     number: change.span ?? change.text,
     lines: [
-      say(words.changeAt, { torque: told('torque'), change: change.text }),
+      change.span === undefined
+        ? say(words.changeRange, { torque: told('torque') })
+        : say(words.changeAt, { torque: told('torque'), change: change.text }),
       say(words.changeFrom, { from, to, where: told('where') }),
     ],
     warnings: [],

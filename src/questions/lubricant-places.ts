@@ -85,12 +85,16 @@ export const frictionSources = (given: PlacesAsked): Citation[] => [
   ...(seatOf(given)?.sources ?? []),
 ]
 
+/** How the last steps end: in a value, or where no torque may be named in a range. */
+export type Ending = (one: Step, low: number, high: number) => Step
+
 export const frictionSteps = (
   given: PlacesAsked,
   raw: Span,
   ratio: Span & { readonly slipperier: boolean },
   change: Span,
   reduced: (share: number) => Quantity,
+  ending: Ending,
 ): Step[] => [
   step(
     phrase('lubricant.two-frictions', { where: phrase(`place.${given.where ?? 'both'}`) }),
@@ -104,16 +108,24 @@ export const frictionSteps = (
     put`${bare(raw.low)} … ${bare(raw.high)}`,
     bare(raw.high),
   ),
-  step(
-    phrase('lubricant.same-torque'),
-    'F_to/F_from − 1 = Λ_from/Λ_to − 1',
-    put`${percentOf(change.low)} … ${percentOf(change.high)}`,
-    percentOf(change.typical),
+  ending(
+    step(
+      phrase('lubricant.same-torque'),
+      'F_to/F_from − 1 = Λ_from/Λ_to − 1',
+      put`${percentOf(change.low)} … ${percentOf(change.high)}`,
+      percentOf(change.typical),
+    ),
+    change.low * 100,
+    change.high * 100,
   ),
-  step(
-    phrase(ratio.slipperier ? 'lubricant.same-clamp-capped' : 'lubricant.same-clamp'),
-    'T_to = T Λ_to/Λ_from',
-    put`${given.torque} · ${bare(ratio.low)} … ${given.torque} · ${bare(ratio.high)}`,
-    reduced(ratio.typical),
+  ending(
+    step(
+      phrase(ratio.slipperier ? 'lubricant.same-clamp-capped' : 'lubricant.same-clamp'),
+      'T_to = T Λ_to/Λ_from',
+      put`${given.torque} · ${bare(ratio.low)} … ${given.torque} · ${bare(ratio.high)}`,
+      reduced(ratio.typical),
+    ),
+    reduced(ratio.low).value,
+    reduced(ratio.high).value,
   ),
 ]

@@ -15,6 +15,7 @@ import { benchRuns } from './input-shop.ts'
 import { choice, size } from './input-words.ts'
 import { checkJoint } from './joint.ts'
 import {
+  type Ending,
   frictionAssumed,
   frictionRatio,
   frictionSources,
@@ -25,7 +26,18 @@ import {
   splitResults,
   twoFrictions,
 } from './lubricant-places.ts'
-import { caution, type Given, type Outcome, put, result, type Step, step } from './outcome.ts'
+import {
+  caution,
+  type Given,
+  type Outcome,
+  put,
+  type QuantityResult,
+  rangeOnly,
+  result,
+  type Step,
+  step,
+  stepTo,
+} from './outcome.ts'
 import { type Phrase, phrase } from './phrase.ts'
 import { defineQuestion, type ResultUnits } from './question.ts'
 import { percentOf } from './reach-doubt.ts'
@@ -89,6 +101,10 @@ const torqueRatio = (raw: Span, slipperier: boolean, unchanged: boolean): Span &
   return { low: cap(raw.low), typical: cap(raw.typical), high: cap(raw.high), slipperier }
 }
 
+/** Whether a torque may be named at all: where the sources span more than two to one, or friction grows, none may. */
+const namesTorque = ({ slipperier, low, typical, high }: Span & { slipperier: boolean }): boolean =>
+  slipperier && high <= low * 2 * (1 + 1e-12) && typical < 1
+
 const headline = (
   given: LubricantAsked,
   ratio: Span & { slipperier: boolean },
@@ -101,7 +117,7 @@ const headline = (
   const to = phrase(`condition.${given.to}`)
   if (unchanged) return phrase('lubricant.same', { from })
   if (!ratio.slipperier) return phrase(raw.typical === 1 ? 'lubricant.alike' : 'lubricant.rougher', { from, to })
-  if (ratio.high > ratio.low * 2 * (1 + 1e-12) || ratio.typical >= 1) return phrase('lubricant.too-wide', { from, to })
+  if (!namesTorque(ratio)) return phrase('lubricant.too-wide', { from, to })
   if (ratio.low === ratio.typical) return phrase('lubricant.known', { from, to, torque: given.torque, typical })
   return phrase('lubricant.reduced', { from, to, torque: given.torque, low, typical })
 }
@@ -121,6 +137,7 @@ const steps = (
   change: Span,
   given: LubricantAsked,
   reduced: (share: number) => Quantity,
+  ending: Ending,
 ): Step[] => [
   step(
     phrase('lubricant.nut-factors'),
@@ -134,17 +151,25 @@ const steps = (
     put`${bare(to.low)} / ${bare(from.high)} … ${bare(to.high)} / ${bare(from.low)}`,
     bare(to.high / from.low),
   ),
-  step(
-    phrase('lubricant.same-torque'),
-    'F_to/F_from − 1 = K_from/K_to − 1',
-    put`${percentOf(change.low)} … ${percentOf(change.high)}`,
-    percentOf(change.typical),
+  ending(
+    step(
+      phrase('lubricant.same-torque'),
+      'F_to/F_from − 1 = K_from/K_to − 1',
+      put`${percentOf(change.low)} … ${percentOf(change.high)}`,
+      percentOf(change.typical),
+    ),
+    change.low * 100,
+    change.high * 100,
   ),
-  step(
-    phrase(ratio.slipperier ? 'lubricant.same-clamp-capped' : 'lubricant.same-clamp'),
-    'T_to = T K_to/K_from',
-    put`${given.torque} · ${bare(ratio.low)} … ${given.torque} · ${bare(ratio.high)}`,
-    reduced(ratio.typical),
+  ending(
+    step(
+      phrase(ratio.slipperier ? 'lubricant.same-clamp-capped' : 'lubricant.same-clamp'),
+      'T_to = T K_to/K_from',
+      put`${given.torque} · ${bare(ratio.low)} … ${given.torque} · ${bare(ratio.high)}`,
+      reduced(ratio.typical),
+    ),
+    reduced(ratio.low).value,
+    reduced(ratio.high).value,
   ),
 ]
 
@@ -161,6 +186,9 @@ const answerLubricant = (given: LubricantAsked, { of }: ResultUnits): Outcome =>
   const change: Span = unchanged
     ? { low: 0, typical: 0, high: 0 }
     : { low: clamp.low - 1, typical: clamp.typical - 1, high: clamp.high - 1 }
+  const isNamed = unchanged || namesTorque(ratio)
+  const told = (one: QuantityResult): QuantityResult => (isNamed ? one : rangeOnly(one))
+  const ending: Ending = isNamed ? (one) => one : stepTo
   const stainless = given.from === 'stainless-dry' || given.to === 'stainless-dry'
   return {
     headline: headline(given, ratio, raw, reduced(ratio.low), reduced(ratio.typical), unchanged),
@@ -168,13 +196,13 @@ const answerLubricant = (given: LubricantAsked, { of }: ResultUnits): Outcome =>
       ? frictionAssumed(given)
       : [...fromTable('k-from', given.from, given['k-from']), ...fromTable('k-to', given.to, given['k-to'])],
     results: {
-      'reduced-torque': result(reduced(ratio.typical), reduced(ratio.low).value, reduced(ratio.high).value),
-      'clamp-change': result(percentOf(change.typical), change.low * 100, change.high * 100),
+      'reduced-torque': told(result(reduced(ratio.typical), reduced(ratio.low).value, reduced(ratio.high).value)),
+      'clamp-change': told(result(percentOf(change.typical), change.low * 100, change.high * 100)),
       ...(places_ ? splitResults(given) : {}),
     },
     steps: places_
-      ? frictionSteps(given, places_, ratio, change, reduced)
-      : steps(from, to, ratio, change, given, reduced),
+      ? frictionSteps(given, places_, ratio, change, reduced, ending)
+      : steps(from, to, ratio, change, given, reduced, ending),
     cautions: [
       caution('which-condition'),
       caution('estimate-only'),

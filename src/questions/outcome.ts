@@ -20,6 +20,8 @@ export interface QuantityResult {
   readonly high?: number
   /** The value is a bound, and its text is rounded toward the side where it holds; `window`: both ends are, inward; `low`: the low end alone is. */
   readonly bound?: BoundKind
+  /** No number may be acted on: people read the range, and neither its middle nor that in other units. */
+  readonly rangeOnly?: boolean
 }
 export interface WordResult {
   readonly word: WordCode
@@ -63,6 +65,8 @@ export interface Step {
   readonly formula: string
   readonly numbers: Numbers
   readonly value: Quantity
+  /** In the unit of the value; what is shown in its place. */
+  readonly ends?: { readonly low: number; readonly high: number }
 }
 
 export interface Given {
@@ -118,6 +122,12 @@ export const step = (say: Phrase, formula: string, numbers: Numbers, value: Quan
 
 export const result = (quantity: Quantity, low?: number, high?: number): QuantityResult =>
   low === undefined || high === undefined ? { quantity } : { quantity, low, high }
+
+/** A result of which no one value may be acted on. */
+export const rangeOnly = (one: QuantityResult): QuantityResult => ({ ...one, rangeOnly: true })
+
+/** A step that comes to a range: what is shown of it are its ends, in the unit of its value. */
+export const stepTo = (one: Step, low: number, high: number): Step => ({ ...one, ends: { low, high } })
 
 /** A result that is a bound, or a window of which both ends are. */
 export const bounded = (one: QuantityResult, bound: BoundKind): QuantityResult => ({ ...one, bound })

@@ -121,7 +121,7 @@ export const cases: readonly Case[] = [
     question: 'lubricant',
     raw: { torque: '100 ft lb', from: 'dry', to: 'oiled' },
     status: 'answered',
-    shows: ['90 lbf·ft'],
+    shows: ['33.3 to 100 lbf·ft'],
   },
   {
     name: 'one run on a load washer',

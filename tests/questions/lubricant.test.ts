@@ -146,4 +146,27 @@ describe('what it warns of, reads and refuses', () => {
     const { faults } = ask('lubricant', { torque: '100 N·m', from: 'dry', to: 'oiled', ...more })
     expect(faults.map((one) => [one.input, one.code])).toEqual([[input, code]])
   })
+
+  it('shows no one torque to dial where its headline says that none can be given: not as a result, not in its working', () => {
+    let without = 0
+    for (const [from, to] of pairs) {
+      const answer = changed(from, to)
+      const reduced = answer.results['reduced-torque'] as {
+        text: string
+        value: number
+        low: number
+        high: number
+        also: unknown[]
+      }
+      const last = answer.steps.at(-1)?.shown
+      if (from === to || carriesTorque(answer.headline) || reduced.low === reduced.high) continue
+      without += 1
+      // The document keeps the typical value; what people read is the range.
+      expect(reduced.text, `${from} ${to}`).toMatch(/^[\d.]+ to [\d.]+ N·m$/)
+      expect(reduced.also).toEqual([])
+      expect(last).toBe(reduced.text)
+      expect(reduced.value >= reduced.low && reduced.value <= reduced.high).toBe(true)
+    }
+    expect(without).toBeGreaterThan(50)
+  })
 })

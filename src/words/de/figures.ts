@@ -117,6 +117,7 @@ export const figures = {
   altShare: 'Der Balken endet bei {share}',
   changes: 'VORSPANNKRAFT',
   changeAt: 'so bei gleichem Moment {torque}; typisch {change}',
+  changeRange: 'so bei gleichem Moment {torque}',
   changeFrom: 'vorher {from}, nachher {to}; geschmiert: {where}',
   goesBefore: 'wohin das Moment geht, vorher: {state}',
   goesAfter: 'nachher: {state}',

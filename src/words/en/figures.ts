@@ -116,6 +116,7 @@ export const figures = {
   altShare: 'The bar ends at {share}',
   changes: 'CLAMP FORCE',
   changeAt: 'changes so at the same {torque}; typically {change}',
+  changeRange: 'changes so at the same {torque}',
   changeFrom: '{from} before, {to} after; lubricated: {where}',
   goesBefore: 'where the torque goes, before: {state}',
   goesAfter: 'after: {state}',

@@ -117,6 +117,7 @@ export const figures = {
   altShare: 'La barra termina en {share}',
   changes: 'PRECARGA',
   changeAt: 'así cambia al mismo par {torque}; típico {change}',
+  changeRange: 'así cambia al mismo par {torque}',
   changeFrom: 'antes {from}, después {to}; lubricado: {where}',
   goesBefore: 'adónde va el par, antes: {state}',
   goesAfter: 'después: {state}',

@@ -116,6 +116,7 @@ export const figures = {
   altShare: 'La barre s’arrête à {share}',
   changes: 'SERRAGE',
   changeAt: 'change ainsi au même {torque} ; typiquement {change}',
+  changeRange: 'change ainsi au même {torque}',
   changeFrom: 'avant : {from}, après : {to} ; lubrifié : {where}',
   goesBefore: 'où va le couple, avant : {state}',
   goesAfter: 'après : {state}',
