@@ -3,6 +3,7 @@
 
 import { deviationShown } from '../core/deviation-shown.ts'
 import { fault } from '../core/fault.ts'
+import { LATE, within } from '../core/in-time.ts'
 import { Outage } from '../core/outage.ts'
 import { fromSi, quantity } from '../core/quantity.ts'
 import { echoQuantity } from '../core/quantity-text.ts'
@@ -122,11 +123,9 @@ export const lenderOf =
 const LONGEST_WAIT_MS = 1000
 
 const inTime = async <T>(looking: Promise<T>): Promise<T> => {
-  let timer: NodeJS.Timeout | undefined
-  const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new Outage('unreachable', 'the register took too long')), LONGEST_WAIT_MS)
-  })
-  return Promise.race([looking, late]).finally(() => clearTimeout(timer))
+  const found = await within(looking, LONGEST_WAIT_MS)
+  if (found === LATE) throw new Outage('unreachable', 'the register took too long')
+  return found
 }
 
 const forQuestion = (name: string, lent: RawInputs, raw: RawInputs): RawInputs => {

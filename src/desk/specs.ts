@@ -26,6 +26,12 @@ const MOST_OFFERED = 3
 const MOST_FOUND = 20
 /** Words that stand in every question say nothing of what it is about. */
 const LEAST_WORD = 3
+const everywhere: ReadonlySet<string> = new Set(
+  (
+    'the and for with from what how not are does our your der die das und mit für von wie was ist nicht ein eine los las ' +
+    'del con por para que una qué les des une pour avec dans est quel quelle'
+  ).split(' '),
+)
 
 export const specInputs = ['title', 'where', 'covers'] as const
 export type SpecTexts = Readonly<Partial<Record<(typeof specInputs)[number], string>>>
@@ -35,7 +41,7 @@ const wordsOf = (text: string): ReadonlySet<string> =>
     text
       .toLowerCase()
       .split(/[^\p{L}\p{N}./]+/u)
-      .filter((word) => word.length >= LEAST_WORD || /\d/.test(word)),
+      .filter((word) => (word.length >= LEAST_WORD || /\d/.test(word)) && !everywhere.has(word)),
   )
 
 const meet = (one: ReadonlySet<string>, other: ReadonlySet<string>): number =>

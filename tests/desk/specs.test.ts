@@ -66,6 +66,16 @@ describe('an answer', () => {
     expect(asked.pointers[0]?.text).toBe('Van workshop book: red folder, bay 2')
   })
 
+  it.each([
+    ['the nuts of the van', 'what do I set for the 45 mm crowfoot on the 380 mm wrench, 120 N·m'],
+    ['für die Räder', 'Was muss ich für die Schraube einstellen'],
+  ])('is not covered by %j only because of its little words', async (covers, text) => {
+    const { specs } = open()
+    await specs.add({ ...folder, covers }, 'a', by)
+    await specs.find('')
+    expect(specs.pointersFor([text])).toEqual([])
+  })
+
   it('does not wait: a list that another process changed is known soon after', async () => {
     const { store, specs, later } = open()
     const other = createSpecs(store, () => new Date(0))

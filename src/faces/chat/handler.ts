@@ -52,12 +52,6 @@ const askOf = (interaction: APIInteraction, topics: readonly Topic[]): ChatAsk |
   return isSlashCommand(interaction) ? readCommand(interaction.data, topics) : undefined
 }
 
-/** Who asked, for fair limits: an id of a user and of the server it was asked in. */
-export const askerOf = (interaction: APIInteraction): { user: string; server: string | undefined } => ({
-  user: interaction.member?.user.id ?? interaction.user?.id ?? 'unknown',
-  server: interaction.guild_id,
-})
-
 /** The language of whoever reads the answer: the asker's own. */
 export const languageOf = (interaction: APIInteraction, desk: Desk) =>
   languageFor('locale' in interaction ? interaction.locale : undefined, desk.locale)

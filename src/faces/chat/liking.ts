@@ -1,5 +1,6 @@
 // What people and servers have set for themselves, as an answer needs it: from the store, held for some seconds. A store that is
 // away or slow is no reason to wait: the answer is given as if nothing had been set.
+import { inTime } from '../../core/in-time.ts'
 import type { System } from '../../desk/own-units.ts'
 import type { RegisterStore } from '../../store/lazy.ts'
 
@@ -65,11 +66,7 @@ export const createLikings = (store: LikingStore, now: () => number): Likings =>
   const known = async <T>(scope: string, look: () => Promise<T>, without: T): Promise<T> => {
     const one = held.get(scope)
     if (one && now() - one.at < HELD_MS) return one.value as Promise<T>
-    let timer: NodeJS.Timeout | undefined
-    const late = new Promise<T>((resolve) => {
-      timer = setTimeout(resolve, PATIENCE_MS, without)
-    })
-    const value = Promise.race([look().catch(() => without), late]).finally(() => clearTimeout(timer))
+    const value = inTime(look(), PATIENCE_MS, without)
     held.delete(scope)
     held.set(scope, { at: now(), value })
     for (const oldest of held.keys()) {

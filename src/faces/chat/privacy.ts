@@ -8,6 +8,7 @@ import {
 import type { RegisterStore } from '../../store/lazy.ts'
 import type { Language, Words } from '../../words/index.ts'
 import { render } from '../../words/render.ts'
+import { askerOf } from './asker.ts'
 import { type Likings, ownScope } from './liking.ts'
 import { describe } from './option.ts'
 import type { Recent } from './recent.ts'
@@ -38,7 +39,7 @@ export const handlePrivacy = async (
 ): Promise<ChatReply | undefined> => {
   if (interaction.type !== InteractionType.ApplicationCommand || interaction.data.name !== NAME) return undefined
   const [part] = 'options' in interaction.data ? (interaction.data.options ?? []) : []
-  const user = interaction.member?.user.id ?? interaction.user?.id ?? '0'
+  const { user } = askerOf(interaction)
   const owner = ownScope(user)
   if (part?.name === 'erase') {
     await store.forgetOwn(owner)

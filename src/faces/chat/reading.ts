@@ -2,8 +2,10 @@
 import {
   type APIApplicationCommandInteractionDataOption,
   type APIChatInputApplicationCommandInteraction,
+  type APIInteraction,
   type APIMessageApplicationCommandInteraction,
   ApplicationCommandOptionType,
+  InteractionType,
 } from 'discord.js'
 import type { Topic } from '../../../commands/topic.ts'
 import type { RawInputs } from '../../desk/read.ts'
@@ -31,6 +33,24 @@ const rawOf = (options: Options): Record<string, unknown> => {
   const raw: Record<string, unknown> = Object.create(null)
   for (const option of options) if ('value' in option) raw[option.name] = option.value
   return raw
+}
+
+/** Options as texts, for what is kept or set: every value as it is told. */
+export const textsOf = (options: Options = []): Record<string, string> =>
+  Object.fromEntries(options.flatMap((one) => ('value' in one ? [[one.name, String(one.value)] as const] : [])))
+
+/** The part of a command of parts, where `wordIn` knows its word for the topic; undefined where it is another's. */
+export const readPart = <Word extends string>(
+  interaction: APIInteraction,
+  topics: readonly Topic[],
+  wordIn: (topic: Extract<Topic, { shape: 'parts' }>, name: string) => Word | undefined,
+): { readonly word: Word; readonly raw: Readonly<Record<string, string>> } | undefined => {
+  if (interaction.type !== InteractionType.ApplicationCommand || !('options' in interaction.data)) return undefined
+  const topic = topics.find(({ name }) => name === interaction.data.name)
+  const [part] = interaction.data.options ?? []
+  if (topic?.shape !== 'parts' || part?.type !== ApplicationCommandOptionType.Subcommand) return undefined
+  const word = wordIn(topic, part.name)
+  return word && { word, raw: textsOf(part.options) }
 }
 
 // Told by the asker; else an answer to a command is for all who talk there.

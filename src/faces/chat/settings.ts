@@ -1,6 +1,5 @@
 // `/settings`: what people set for themselves, what those who manage a server set for it, and where the shop's digest goes.
 import {
-  type APIApplicationCommandInteractionDataBasicOption,
   type APIApplicationCommandOption,
   type APIApplicationCommandSubcommandOption,
   type APIInteraction,
@@ -12,8 +11,10 @@ import { DIGEST_CHANNEL, SHOP_SCOPE } from '../../desk/digest.ts'
 import type { RegisterStore } from '../../store/lazy.ts'
 import type { Language, Words } from '../../words/index.ts'
 import { render } from '../../words/render.ts'
+import { askerOf } from './asker.ts'
 import { type Likings, ownScope, serverScope } from './liking.ts'
 import { describe } from './option.ts'
+import { textsOf } from './reading.ts'
 import { roleIn, type WriterRoles } from './register/rights.ts'
 import { type ChatReply, escapeChat, privateLine } from './reply.ts'
 
@@ -78,14 +79,7 @@ export interface SettingsParts {
   readonly now: () => number
 }
 
-type Options = readonly APIApplicationCommandInteractionDataBasicOption[]
-
-const textsIn = (options: Options): Readonly<Record<string, string>> =>
-  Object.fromEntries(options.flatMap((one) => ('value' in one ? [[one.name, String(one.value)] as const] : [])))
-
 const isId = (text: string | undefined): text is string => text !== undefined && /^\d{1,20}$/.test(text)
-
-const userOf = (interaction: APIInteraction): string => interaction.member?.user.id ?? interaction.user?.id ?? '0'
 
 const channels = (ids: readonly string[]): string => ids.map((id) => `<#${id}>`).join(' ')
 
@@ -184,8 +178,8 @@ export const handleSettings = async (
   if (interaction.type !== InteractionType.ApplicationCommand || interaction.data.name !== NAME) return undefined
   const [part] = 'options' in interaction.data ? (interaction.data.options ?? []) : []
   if (part?.type !== ApplicationCommandOptionType.Subcommand) return undefined
-  const texts = textsIn((part.options ?? []) as Options)
-  const user = userOf(interaction)
+  const texts = textsOf(part.options)
+  const { user } = askerOf(interaction)
   const guild = interaction.guild_id
   const { settings } = words.chat
   if (part.name === 'mine') {

@@ -1,6 +1,5 @@
 // `/spec`: the shop's list of where makers' figures are found: looked up by anybody, added to and taken from by keepers.
 import {
-  type APIApplicationCommandInteractionDataBasicOption,
   type APIApplicationCommandOption,
   type APIInteraction,
   ApplicationCommandOptionType,
@@ -11,6 +10,7 @@ import { sayerFor } from '../../desk/say.ts'
 import { type Spec, type Specs, specInputs } from '../../desk/specs.ts'
 import type { Language, Words } from '../../words/index.ts'
 import { describe } from './option.ts'
+import { textsOf } from './reading.ts'
 import { roleIn, type WriterRoles } from './register/rights.ts'
 import { type ChatReply, escapeChat, privateLine } from './reply.ts'
 
@@ -65,8 +65,6 @@ const listed = (found: readonly Spec[], { chat: { spec } }: Words, mayTakeOut: b
   return { ...reply, data: { ...reply.data, components: [{ type: ComponentType.ActionRow, components: [select] }] } }
 }
 
-type Options = readonly APIApplicationCommandInteractionDataBasicOption[]
-
 /** The reply to `/spec` and to its list; undefined where it is something else. Told to the asker alone. */
 export const handleSpec = async (
   interaction: APIInteraction,
@@ -86,11 +84,7 @@ export const handleSpec = async (
   if (interaction.type !== InteractionType.ApplicationCommand || interaction.data.name !== NAME) return undefined
   const [part] = 'options' in interaction.data ? (interaction.data.options ?? []) : []
   if (part?.type !== ApplicationCommandOptionType.Subcommand) return undefined
-  const texts: Record<string, string> = Object.fromEntries(
-    ((part.options ?? []) as Options).flatMap((one) =>
-      'value' in one ? [[one.name, String(one.value)] as const] : [],
-    ),
-  )
+  const texts = textsOf(part.options)
   if (part.name === 'find') return listed(await specs.find(texts['text'] ?? ''), words, isKeeper)
   if (!isKeeper) return privateLine(words.chat.settings.forbidden)
   const faults = await specs.add(texts, interaction.id, by)

@@ -13,10 +13,10 @@ import {
 import { isQuestionName, type QuestionName } from '../../../questions/index.ts'
 import type { Language } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
-import { headlineOf, sectionsOf } from '../../wording.ts'
+import { foremostLines, headlineOf, sectionsOf } from '../../wording.ts'
 import { madeAt } from '../once.ts'
 import { fieldsOf } from '../parts.ts'
-import { type ChatReply, privateLine } from '../reply.ts'
+import { type ChatReply, escapeChat, privateLine } from '../reply.ts'
 import { type Carried, carriedBy, verbOf } from './carried.ts'
 import { editForm, saveForm, withFields, wrongForm } from './forms.ts'
 import { inputsOf, isVerb, nextOf, ofWrench, turnedUnits, type Verb } from './keys.ts'
@@ -57,6 +57,7 @@ const REMOVED: ChatReply = { data: {}, files: [], way: 'remove' }
 const workingOf = ({ answer }: Worked, { words }: Language): ChatReply => {
   const sections = sectionsOf(answer, words).filter(({ name }) => ['results', 'given', 'working'].includes(name))
   const text = [
+    ...foremostLines(answer),
     headlineOf(answer),
     ...sections.flatMap(({ title, lines }) => ['', title, ...lines.map((line) => `  ${line}`)]),
   ].join('\n')
@@ -92,12 +93,13 @@ export const createPress = (parts: PressParts): Press => {
 
   const figureOf = async ({ answer }: Worked, { words }: Language): Promise<ChatReply> => {
     const picture = await pictureOf(answer, words, parts.pictures, 'light')
-    if (!picture) return privateLine(headlineOf(answer))
+    const told = [...foremostLines(answer), headlineOf(answer)].map(escapeChat).join('\n')
+    if (!picture) return privateLine(told)
     const name = 'armlength.png'
     return {
       data: {
         ...privateLine('').data,
-        embeds: [{ description: headlineOf(answer).slice(0, 4000), image: { url: `attachment://${name}` } }],
+        embeds: [{ description: told.slice(0, 4000), image: { url: `attachment://${name}` } }],
         attachments: [{ id: 0, filename: name, description: picture.alt.slice(0, 1024) }],
       },
       files: [{ name, data: picture.data }],

@@ -7,7 +7,9 @@ import { isQuestionName, type QuestionName, questions } from '../../../questions
 import type { Language, Words } from '../../../words/index.ts'
 import type { Pictures } from '../../pictures.ts'
 import { inputsTaken } from '../../taken.ts'
+import { askerOf } from '../asker.ts'
 import type { Likings, OwnSettings, ServerSettings } from '../liking.ts'
+import { pictureFrom } from '../picture.ts'
 import { roleIn, type WriterRoles } from '../register/rights.ts'
 import { type ChatReply, type Picture, renderReply } from '../reply.ts'
 import { type Carried, idsFor } from './carried.ts'
@@ -34,9 +36,6 @@ export interface Worked {
   readonly carried: Carried
 }
 
-// An answer whose picture takes its time is promised and put in later; one that fails or takes very long is left out.
-const PICTURE_WAIT_MS = 8000
-
 /** What a wrench of one's own lends; where any of it was typed, another wrench is meant. */
 const lentByWrench = ['lever', 'pivot', 'wrench-type', 'tolerance', 'mark', 'least', 'most', 'iso-type', 'iso-class']
 
@@ -47,7 +46,7 @@ export const hereOf = async (interaction: APIInteraction, { likings, roles }: Wo
   const { guild_id: guild, channel } = interaction
   const server = await likings.server(guild)
   return {
-    user: interaction.member?.user.id ?? interaction.user?.id ?? '0',
+    user: askerOf(interaction).user,
     server,
     isServer: guild !== undefined,
     isQuiet: channel !== undefined && server.quiet.includes(channel.id),
@@ -92,23 +91,12 @@ export const workOut = async (
   return { answer: await askKnowing(desk, question, whole, { ...asker, assumed: ['wrench'] }), carried }
 }
 
-export const pictureOf = async (
+export const pictureOf = (
   answer: Answer,
   words: Words,
   pictures: Pictures,
   theme: 'dark' | 'light' = 'dark',
-): Promise<Picture | undefined> => {
-  const figure = figureOf(answer, words, theme)
-  if (!figure) return undefined
-  let timer: NodeJS.Timeout | undefined
-  const late = new Promise<undefined>((resolve) => {
-    timer = setTimeout(() => resolve(undefined), PICTURE_WAIT_MS)
-  })
-  const drawn = pictures.png(figure.svg).catch(() => undefined)
-  const data = await Promise.race([drawn, late])
-  clearTimeout(timer)
-  return data && { data, alt: figure.alt }
-}
+): Promise<Picture | undefined> => pictureFrom(pictures, figureOf(answer, words, theme))
 
 /** The message of an answer, with its keys. Whatever is no answer is for the asker alone, and so is all in a quiet channel. */
 export const replyOf = async (

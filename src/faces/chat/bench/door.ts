@@ -1,6 +1,6 @@
 // Bench runs in chat: begun, read and finished by those who may write, shown to everybody with their picture.
-import { type APIInteraction, ApplicationCommandOptionType, InteractionType } from 'discord.js'
-import type { RunWord, Topic } from '../../../../commands/topic.ts'
+import type { APIInteraction } from 'discord.js'
+import type { Topic } from '../../../../commands/topic.ts'
 import { runDocument } from '../../../desk/run-document.ts'
 import { runRow } from '../../../desk/run-rows.ts'
 import type { Shop } from '../../../desk/shop.ts'
@@ -10,6 +10,8 @@ import { tagOf } from '../../../register/records.ts'
 import type { Language } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
 import type { Pictures } from '../../pictures.ts'
+import { pictureFrom } from '../picture.ts'
+import { readPart } from '../reading.ts'
 import { message } from '../register/layout.ts'
 import { faultLines, refused } from '../register/refusal.ts'
 import { roleIn, type WriterRoles } from '../register/rights.ts'
@@ -35,24 +37,6 @@ export interface BenchDoor {
 
 const LONGEST = 3800
 const LIST = 40
-const PICTURE_WAIT_MS = 1000
-
-/** The part of a command that is the bench's. */
-const readPart = (
-  interaction: APIInteraction,
-  topics: readonly Topic[],
-): { readonly word: RunWord; readonly raw: Raw } | undefined => {
-  if (interaction.type !== InteractionType.ApplicationCommand || !('options' in interaction.data)) return undefined
-  const topic = topics.find(({ name }) => name === interaction.data.name)
-  const [part] = interaction.data.options ?? []
-  if (topic?.shape !== 'parts' || part?.type !== ApplicationCommandOptionType.Subcommand) return undefined
-  const word = topic.runs?.find((one) => one === part.name)
-  if (!word) return undefined
-  const raw = (part.options ?? []).flatMap((one): [string, string][] =>
-    'value' in one ? [[one.name, String(one.value)]] : [],
-  )
-  return { word, raw: Object.fromEntries(raw) }
-}
 
 /** Whole lines, as many as a message holds. */
 const within = (lines: readonly string[]): string => {
@@ -79,14 +63,7 @@ export const createBenchDoor = ({ shop, roles, pictures }: BenchDoorParts): Benc
   const pictureOf = async (document: RunDocument, { words, style }: Language): Promise<Picture | undefined> => {
     const [view] = viewsOf(document)
     const drawn = view && drawRun(document, view, { words, style, theme: 'dark' })
-    if (!drawn) return undefined
-    let timer: NodeJS.Timeout | undefined
-    const late = new Promise<undefined>((resolve) => {
-      timer = setTimeout(() => resolve(undefined), PICTURE_WAIT_MS)
-    })
-    const data = await Promise.race([pictures.png(drawn.svg).catch(() => undefined), late])
-    clearTimeout(timer)
-    return data && { data, alt: drawn.alt }
+    return pictureFrom(pictures, drawn)
   }
 
   const shown = async (
@@ -140,7 +117,7 @@ export const createBenchDoor = ({ shop, roles, pictures }: BenchDoorParts): Benc
 
   return {
     handle: async (interaction, topics, language) => {
-      const part = readPart(interaction, topics)
+      const part = readPart(interaction, topics, (topic, name) => topic.runs?.find((word) => word === name))
       if (!part) return undefined
       const { word, raw } = part
       if (word === 'list') return list(language)

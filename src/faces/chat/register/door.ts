@@ -1,6 +1,6 @@
 // The register in chat: a command, a button or a form in, a reply out. What may be kept and how is the desk's; who may write is
 // asked here, as chat knows people by Discord's permissions and roles.
-import { type APIInteraction, ApplicationCommandOptionType, ComponentType, InteractionType } from 'discord.js'
+import { type APIInteraction, ComponentType, InteractionType } from 'discord.js'
 import type { RegisterWord, Topic } from '../../../../commands/topic.ts'
 import { checkingOf, slipsIn } from '../../../desk/checking.ts'
 import type { Shop } from '../../../desk/shop.ts'
@@ -8,6 +8,7 @@ import type { EventKind } from '../../../register/bodies.ts'
 import type { Language } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
 import type { Pictures } from '../../pictures.ts'
+import { readPart } from '../reading.ts'
 import { type ChatReply, privateLine } from '../reply.ts'
 import { keeps } from './commands.ts'
 import { button, checkForm, type FormTexts, rawOfForm, row, textsOfForm } from './form.ts'
@@ -45,25 +46,6 @@ export interface RegisterDoor {
     topics: readonly Topic[],
     language: Language,
   ) => Promise<ChatReply | undefined>
-}
-
-interface Asked {
-  readonly word: RegisterWord
-  readonly raw: Raw
-}
-
-/** The part of a command that is the register's. */
-const readPart = (interaction: APIInteraction, topics: readonly Topic[]): Asked | undefined => {
-  if (interaction.type !== InteractionType.ApplicationCommand || !('options' in interaction.data)) return undefined
-  const topic = topics.find(({ name }) => name === interaction.data.name)
-  const [part] = interaction.data.options ?? []
-  if (topic?.shape !== 'parts' || part?.type !== ApplicationCommandOptionType.Subcommand) return undefined
-  const word = topic.register?.find((one) => one === part.name)
-  if (!word) return undefined
-  const raw = (part.options ?? []).flatMap((one): [string, string][] =>
-    'value' in one ? [[one.name, String(one.value)]] : [],
-  )
-  return { word, raw: Object.fromEntries(raw) }
 }
 
 export const createRegisterDoor = ({ shop, roles, pictures, now }: RegisterDoorParts): RegisterDoor => {
@@ -207,7 +189,7 @@ export const createRegisterDoor = ({ shop, roles, pictures, now }: RegisterDoorP
         const form = formName.test(name) ? name : interaction.id
         return keepCheck({ tag, form, texts: textsOfForm(interaction.data.components) }, interaction, language, false)
       }
-      const part = readPart(interaction, topics)
+      const part = readPart(interaction, topics, (topic, name) => topic.register?.find((word) => word === name))
       if (!part) return undefined
       const { word, raw } = part
       if (word === 'show' || word === 'checks') return views.show(raw, language, word === 'checks')

@@ -5,13 +5,13 @@ import { drawHistory } from '../../../figures/history-view.ts'
 import { driftOf } from '../../../register/drift.ts'
 import type { Language } from '../../../words/index.ts'
 import type { Pictures } from '../../pictures.ts'
+import { pictureFrom } from '../picture.ts'
 import { type ChatReply, type Picture, privateLine } from '../reply.ts'
 import { checksMessage, dueMessage, type Found, listMessage, wrenchMessage } from './layout.ts'
 
 type Raw = Readonly<Record<string, string>>
 
 const LIST = 200
-const PICTURE_WAIT_MS = 8000
 
 export interface Views {
   readonly show: (asked: Raw, language: Language, all: boolean) => Promise<ChatReply>
@@ -28,14 +28,7 @@ export const createViews = (shop: Shop, pictures: Pictures): Views => {
       { folder, drifts: driftOf(book, folder) },
       { words, style, theme: 'dark', shape: 'narrow' },
     )
-    if (!drawn) return undefined
-    let timer: NodeJS.Timeout | undefined
-    const late = new Promise<undefined>((resolve) => {
-      timer = setTimeout(() => resolve(undefined), PICTURE_WAIT_MS)
-    })
-    const data = await Promise.race([pictures.png(drawn.svg).catch(() => undefined), late])
-    clearTimeout(timer)
-    return data && { data, alt: drawn.alt }
+    return pictureFrom(pictures, drawn)
   }
 
   const show = async (asked: Raw, language: Language, all: boolean): Promise<ChatReply> => {

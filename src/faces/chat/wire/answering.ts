@@ -1,6 +1,7 @@
 // One interaction and the reply that is being worked out for it: in time, in the first response itself; late, promised to the asker
 // alone and put in afterwards. Says what became of it.
 import type { APIInteraction } from 'discord.js'
+import { LATE, within } from '../../../core/in-time.ts'
 import type { ChatEvent } from '../../../counters.ts'
 import type { ChatReply } from '../reply.ts'
 import type { Edits } from './edit.ts'
@@ -9,21 +10,6 @@ import { ageOf, deferral, type Respond, responseOf } from './first-response.ts'
 /** How old an interaction may become before its answer is promised. */
 const PROMISED_AT_MS = 1500
 const SHORTEST_MS = 100
-
-const LATE = Symbol('late')
-
-/** What is worked out, or LATE where it takes longer. */
-const within = async <T>(work: Promise<T>, ms: number): Promise<T | typeof LATE> => {
-  let timer: NodeJS.Timeout | undefined
-  const late = new Promise<typeof LATE>((resolve) => {
-    timer = setTimeout(() => resolve(LATE), ms)
-  })
-  try {
-    return await Promise.race([work, late])
-  } finally {
-    clearTimeout(timer)
-  }
-}
 
 /** How long an interaction may still be worked on before something must be said. */
 export const patienceFor = (interaction: APIInteraction, now: number): number =>

@@ -1,5 +1,6 @@
 // The kiosk's pages: server-rendered, the same inputs in the address give the same page. Blank fields are dropped here, and only here.
 import type { FastifyInstance } from 'fastify'
+import { inTime } from '../../../core/in-time.ts'
 import { askKnowing, askTextKnowing, type Desk } from '../../../desk/desk.ts'
 import type { Shop } from '../../../desk/shop.ts'
 import type { Answer } from '../../../questions/answer.ts'
@@ -39,17 +40,12 @@ const MOST_WRENCHES = 60
 const PATIENCE_MS = 300
 
 /** The wrenches that may be picked on a page; a register that is away or slow is no reason to show no page. */
-const rowsIn = async (register: Shop, limit: number): Promise<readonly FleetRow[]> => {
-  let timer: NodeJS.Timeout | undefined
-  const late = new Promise<readonly FleetRow[]>((resolve) => {
-    timer = setTimeout(resolve, PATIENCE_MS, [])
-  })
-  const rows = register.board(limit).then(
-    (page) => page.rows.filter(({ status }) => usable.includes(status.status)),
-    () => [],
+const rowsIn = (register: Shop, limit: number): Promise<readonly FleetRow[]> =>
+  inTime(
+    register.board(limit).then((page) => page.rows.filter(({ status }) => usable.includes(status.status))),
+    PATIENCE_MS,
+    [],
   )
-  return Promise.race([rows, late]).finally(() => clearTimeout(timer))
-}
 
 export interface KioskParts {
   readonly desk: Desk
