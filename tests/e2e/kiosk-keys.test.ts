@@ -300,6 +300,15 @@ describe.runIf(hasBrowser)('what a screen of the kiosk shows at once', () => {
     await page.context().close()
   })
 
+  it('that is of a wrench to be checked says so before its number, and not in the colour of an answer', async () => {
+    const page = await open('/ask/adapter-setting?wrench=W-02&torque=40+N%C2%B7m&adapter=45+mm%4030', small)
+    const line = page.locator('#to-answer')
+    await line.waitFor()
+    expect(await line.textContent()).toMatch(/^▲ Check W-02 before it is used .* Set [\d.]+ N·m/)
+    expect(await line.getAttribute('class')).toBe('refused')
+    await page.context().close()
+  })
+
   it.each(['en', 'de', 'es', 'fr'])('on a phone is a head of one line (%s)', async (locale) => {
     const page = await open(`/board?lang=${locale}`, phone)
     expect((await page.locator('.top').boundingBox())?.height).toBeLessThan(80)
