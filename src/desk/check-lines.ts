@@ -7,7 +7,7 @@ import { render } from '../words/render.ts'
 
 export const checkLines = (document: Omit<CheckDocument, 'lines'>, { words }: Language, most: string): string[] => {
   const { say, scale } = words.checking
-  const { limit, prePulls, points, notes, rule, farEnough } = document
+  const { limit, prePulls, points, notes, rule, farEnough, means } = document
   const fill = (template: string, places: Readonly<Record<string, string>>): string =>
     render(template, (place) => places[place])
 
@@ -43,6 +43,7 @@ export const checkLines = (document: Omit<CheckDocument, 'lines'>, { words }: La
     say.order,
     ...points.map(planned),
     ...points.flatMap(soFar),
+    ...(means === undefined ? [] : [means]),
     ...(rule ? [rule.text] : []),
     ...notes.map(({ text }) => text),
     ...(farEnough ? [fill(say.runsOut, { distance: farEnough.text })] : []),

@@ -5,10 +5,11 @@ import { asTheyHang, endOfMonth, type ListedRow } from '../register/fleet.ts'
 import { foldTag } from '../register/parts.ts'
 import { type Entry, tagOf } from '../register/records.ts'
 import { statusOf, type Today } from '../register/status.ts'
+import { hangs } from '../register/status-rules.ts'
 import type { RegisterStore } from '../store/lazy.ts'
 import type { Filed } from '../store/store.ts'
 
-export const shows = ['due', 'out', 'never'] as const
+export const shows = ['due', 'before', 'out', 'never'] as const
 export type Show = (typeof shows)[number]
 
 export interface ListPage {
@@ -37,7 +38,7 @@ const listed = (book: Book, tag: string, now: Today): ListedRow | undefined => {
   return { folder: { tag: folder.tag, card: folder.card }, status: { status, reasons, ...(due ? { due } : {}) } }
 }
 
-const isActive = ({ status }: ListedRow): boolean => status.status !== 'retired' && status.status !== 'set-aside'
+const isActive = ({ status }: ListedRow): boolean => hangs(status.status)
 
 type Lists = Readonly<Record<Show, readonly ListedRow[]>>
 type Order = (one: ListedRow, other: ListedRow) => number
@@ -46,10 +47,11 @@ const hanging: Order = (one, other) => asTheyHang(one.folder, other.folder)
 const dueOn = ({ status }: ListedRow): string => status.due?.on ?? ''
 const dueFirst: Order = (one, other) =>
   dueOn(one) < dueOn(other) ? -1 : dueOn(one) > dueOn(other) ? 1 : hanging(one, other)
-const orders: Readonly<Record<Show, Order>> = { due: dueFirst, out: hanging, never: hanging }
+const orders: Readonly<Record<Show, Order>> = { due: dueFirst, before: hanging, out: hanging, never: hanging }
 
 const isIn: Readonly<Record<Show, (row: ListedRow, end: string) => boolean>> = {
   due: (row, end) => isActive(row) && row.status.due !== undefined && row.status.due.on <= end,
+  before: ({ status }) => status.status === 'check-before-use',
   out: ({ status }) => status.status === 'out-of-limit',
   // Without a check there is no day on which the next is due.
   never: (row) => isActive(row) && row.status.due === undefined,
@@ -57,6 +59,7 @@ const isIn: Readonly<Record<Show, (row: ListedRow, end: string) => boolean>> = {
 
 const eachList = (made: (show: Show) => readonly ListedRow[]): Lists => ({
   due: made('due'),
+  before: made('before'),
   out: made('out'),
   never: made('never'),
 })
@@ -155,8 +158,8 @@ export const createFleetIndex = ({ store, today, gauges, bookOf }: FleetIndexPar
 
   return {
     counts: async () => {
-      const { due, out, never } = await current()
-      return { due: due.length, out: out.length, never: never.length }
+      const { due, before, out, never } = await current()
+      return { due: due.length, before: before.length, out: out.length, never: never.length }
     },
     list: async (show, limit, after) => {
       const rows = (await current())[show]

@@ -27,7 +27,7 @@ export interface CheckSayer {
 
 export const sayCheck = (language: Language): CheckSayer => {
   const { words, style } = language
-  const { say, notes, by, rules } = words.checking
+  const { say, notes, by, rules, means } = words.checking
   const fill = (template: string, places: Readonly<Record<string, string>>): string =>
     render(template, (place) => places[place])
   const shown = (q: Quantity, toward?: Toward) => ({
@@ -85,11 +85,24 @@ export const sayCheck = (language: Language): CheckSayer => {
     }
   }
 
+  const farEnough = ({ head, plan }: CheckAsked) =>
+    plan.farEnough === undefined ? undefined : shown(fromSi(plan.farEnough, units[head.distance?.unit ?? 'm']), 'up')
+
+  const heldBy = (setting: number, high: string, asked: CheckAsked): string | undefined => {
+    const planned = asked.plan.points.find((one) => one.setting.value === setting)
+    const most = asked.gauge?.most
+    if (planned?.reaches !== false || !most) return undefined
+    const distance = farEnough(asked)?.text
+    const places = { most: echoQuantity(quantityOf(most), style), high }
+    return distance === undefined ? fill(say.gaugeEnds, places) : fill(say.gaugeEndsAt, { ...places, distance })
+  }
+
   const nextOf = ({ setting, nth, of, shows }: NextReading, asked: CheckAsked): NonNullable<CheckDocument['next']> => {
     const at = echoed(quantityOf({ ...setting, unit: asked.card.unit }))
     const window = showing(shows, asked)
     const places = { setting: at.text, nth: String(nth), of: String(of), low: window.low.text, high: window.high.text }
-    return { setting: at, nth, of, shows: window, ask: fill(say.next, places) }
+    const held = heldBy(setting.value, window.high.text, asked)
+    return { setting: at, nth, of, shows: window, ask: fill(say.next, places), ...(held === undefined ? {} : { held }) }
   }
 
   const headlineOf = ({ card, plan }: CheckAsked, { taken, missing, verdict }: GrowingCheck): string => {
@@ -138,13 +151,12 @@ export const sayCheck = (language: Language): CheckSayer => {
         ...(judged ? { rule: { code: judged.rule, text: rules[judged.rule] } } : {}),
         prePulls: plan.prePulls,
         readings: plan.readings,
-        ...(plan.farEnough === undefined
-          ? {}
-          : { farEnough: shown(fromSi(plan.farEnough, units[asked.head.distance?.unit ?? 'm']), 'up') }),
+        ...(plan.farEnough === undefined ? {} : { farEnough: farEnough(asked) }),
         points: grown.points.map((one) => point(one, asked)),
         taken: grown.taken,
         open: grown.missing,
         ...(verdict === undefined ? {} : { verdict: { code: verdict, text: words.codes[verdict] } }),
+        ...(verdict === undefined || next ? {} : { means: means[verdict] }),
         ...(next ? { next: nextOf(next, asked) } : {}),
         notes: codes.filter((code) => !few.includes(code)).map((code) => ({ code, text: notes[code] })),
         inputs,

@@ -107,6 +107,25 @@ const readingLines = (words: Words, { taken, ignored }: NonNullable<Answer['read
 export const foremostLines = (answer: Answer): readonly string[] =>
   foremostOf(answer).map(({ text }) => `▲ ${visible(text)}`)
 
+const beside = ['mark-below', 'mark-above'] as const
+
+/** The marks of the scale next to a setting with what each gives, the lower one first; one where the setting is on a mark. */
+export const marksBeside = (answer: Answer): readonly Readonly<Record<'setting' | 'torque', string>>[] => {
+  const cells = beside.flatMap((name) => {
+    const row = answer.results[name] as Readonly<Record<string, CellShown>> | undefined
+    return row?.['setting'] && row['torque'] ? [{ setting: row['setting'].text, torque: row['torque'].text }] : []
+  })
+  return cells[0]?.setting === cells[1]?.setting ? cells.slice(0, 1) : cells
+}
+
+/** An answer without what `marksBeside` tells of it. */
+export const withoutMarks = (answer: Answer): Answer => ({
+  ...answer,
+  results: Object.fromEntries(
+    Object.entries(answer.results).filter(([name]) => !(beside as readonly string[]).includes(name)),
+  ),
+})
+
 /** The headline; where it quotes what was typed it is made visible too. */
 export const headlineOf = (answer: Answer): string => visible(answer.headline)
 

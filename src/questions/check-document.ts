@@ -41,8 +41,16 @@ export const checkDocumentSchema = z
     taken: z.number().int(),
     open: z.number().int(),
     verdict: word.optional().describe('of the readings so far'),
+    means: z.string().optional().describe('what the verdict means for the wrench, once all readings are in'),
     next: z
-      .object({ setting: shown, nth: z.number().int(), of: z.number().int(), shows: showing, ask: z.string() })
+      .object({
+        setting: shown,
+        nth: z.number().int(),
+        of: z.number().int(),
+        shows: showing,
+        ask: z.string(),
+        held: z.string().optional().describe('why this gauge cannot read it'),
+      })
       .optional(),
     notes: z.array(word),
     inputs: z.record(z.string(), z.string()).describe('to be handed in again, to go on or to keep the check'),

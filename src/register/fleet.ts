@@ -2,7 +2,7 @@
 import { addMonths, daysBetween } from '../mechanics/check-due.ts'
 import type { Book, WrenchFolder } from './book.ts'
 import { statusOf, type Today, type WrenchStatus } from './status.ts'
-import { type Status, statuses } from './status-rules.ts'
+import { hangs, type Status, statuses } from './status-rules.ts'
 
 export interface FleetRow {
   readonly folder: WrenchFolder
@@ -50,7 +50,7 @@ export const fleetOf = (book: Book, now: Today): Fleet => {
     .sort(asTheyHang)
     .map((folder): FleetRow => ({ folder, status: statusOf(book, folder, now) }))
   const having = (wanted: Status): FleetRow[] => rows.filter(({ status }) => status.status === wanted)
-  const active = rows.filter(({ status }) => status.status !== 'retired' && status.status !== 'set-aside')
+  const active = rows.filter(({ status }) => hangs(status.status))
   const end = endOfMonth(now.today)
   const dueOn = ({ status }: FleetRow): string => status.due?.on ?? ''
   return {

@@ -46,8 +46,11 @@ export const reasonStatus = {
 export type ReasonCode = keyof typeof reasonStatus
 export const reasonCodes = Object.keys(reasonStatus) as ReasonCode[]
 
-/** A torque may be pulled with a wrench of these. */
-export const usable: readonly Status[] = ['check-due', 'in-service']
+/** A torque may be pulled with a wrench of this status. */
+export const usable = (status: Status): boolean => status === 'check-due' || status === 'in-service'
+
+/** It is here to be taken in hand, whether it may be pulled with or not. */
+export const hangs = (status: Status): boolean => status !== 'retired' && status !== 'set-aside'
 
 /** Days before it is due on which a wrench is warned of. */
 export const WARN_DAYS = 30

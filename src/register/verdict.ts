@@ -1,11 +1,13 @@
 // A check judged: every reading against the wrench's own limit, guarded by the doubt of the reference where that is known.
 // Codes and numbers only; what is to be said of a check besides its verdict are notes.
 
+import { units } from '../core/unit.ts'
 import { addMonths } from '../mechanics/check-due.ts'
 import { type CheckVerdict, type DecisionRule, verdictOfDeviation, worstOf } from '../mechanics/check-verdict.ts'
 import { deviation, LEAST_SHARE, referenceAtMost } from '../mechanics/deviation.ts'
 import { mean } from '../mechanics/scale-pull.ts'
 import { type CardLimit, limitAt, limitOfCard } from './limit.ts'
+import type { Measured } from './parts.ts'
 import type { Check, GaugeCard, WrenchCard } from './records.ts'
 import { doubtOfReading, ownWeightOf, torqueOfReading } from './reference.ts'
 import { sampleOfCard } from './sample.ts'
@@ -14,6 +16,7 @@ import { sampleOfCard } from './sample.ts'
 export const checkNotes = [
   'unit-on-wrench',
   'beyond-most',
+  'beyond-gauge',
   'below-a-fifth',
   'gauge-unknown',
   'gauge-too-coarse',
@@ -69,21 +72,29 @@ const LEVER_SLACK = 0.02
 const GAUGE_MONTHS = 12
 const SLACK = 1 + 1e-9
 
+/** The gauge does not go as far: what it showed there has a doubt that nobody knows. */
+const isBeyond = (reading: Measured, gauge: GaugeCard | undefined): boolean =>
+  gauge?.most !== undefined &&
+  units[gauge.most.unit].dimension === units[reading.unit].dimension &&
+  reading.value > gauge.most.value * SLACK
+
 const judgeReading = (
   setting: number,
   torque: number,
   limit: CardLimit,
   uncertainty: number | undefined,
+  beyond: boolean,
 ): JudgedReading => {
   const off = deviation(setting, torque) / 100
   const l = limitAt(limit, torque)
   const known = uncertainty === undefined ? {} : { uncertainty }
+  const verdict = verdictOfDeviation(off, { limit: l, rule: 'guarded', ...known })
   return {
     torque,
     deviation: off,
     limit: l,
     ...known,
-    verdict: verdictOfDeviation(off, { limit: l, rule: 'guarded', ...known }),
+    verdict: beyond && verdict === 'pass' ? 'pass-in-doubt' : verdict,
   }
 }
 
@@ -94,7 +105,13 @@ const judgePoint = (
   gauge: GaugeCard | undefined,
 ): JudgedPoint => {
   const judged = readings.map((reading) =>
-    judgeReading(setting.value, torqueOfReading(check, reading), limit, doubtOfReading(check, gauge, reading)),
+    judgeReading(
+      setting.value,
+      torqueOfReading(check, reading),
+      limit,
+      doubtOfReading(check, gauge, reading),
+      isBeyond(reading, gauge),
+    ),
   )
   const torques = judged.map(({ torque }) => torque)
   return {
@@ -123,6 +140,7 @@ const notesOf = (
   const applies: Readonly<Record<CheckNote, boolean>> = {
     'unit-on-wrench': readings.some((reading) => Math.abs(reading.deviation) >= ANOTHER_UNIT),
     'beyond-most': points.some(({ setting }) => setting > limit.most * SLACK),
+    'beyond-gauge': check.points.some(({ readings: all }) => all.some((reading) => isBeyond(reading, gauge))),
     'below-a-fifth': points.some(({ setting }) => setting * SLACK < limit.most * LEAST_SHARE),
     'gauge-unknown': doubts.length === 0,
     'gauge-too-coarse': doubts.some(({ uncertainty, l }) => uncertainty > referenceAtMost(l) * SLACK),

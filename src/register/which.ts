@@ -73,7 +73,7 @@ const judgeFit = (book: Book, folder: WrenchFolder, wanted: Wanted, now: Today):
   const reached = reach(card, wanted)
   const found: FitReason[] = [
     ...('why' in reached ? [reached.why] : reasonsAt(reached.setting, card)),
-    ...(usable.includes(status.status) ? [] : (['not-to-be-used'] as const)),
+    ...(usable(status.status) ? [] : (['not-to-be-used'] as const)),
     ...(status.status === 'check-due' ? (['check-due'] as const) : []),
   ]
   const order = Object.keys(fitReasons) as FitReason[]

@@ -34,6 +34,10 @@ export const choiceIn = ({ choices }: Words, value: string): string =>
   // A tag may be called as anything is that every object has.
   Object.hasOwn(choices, value) ? ((choices as Readonly<Record<string, string>>)[value] ?? value) : value
 
+/** A topic of does-it-matter as it is read where one is picked; its slug where there is no such topic. */
+export const topicIn = ({ matterTopics: { names } }: Words, slug: string): string =>
+  Object.hasOwn(names, slug) ? names[slug as keyof typeof names] : slug
+
 /** How numbers look beside words where only the words are at hand: as they do where the language is at home. */
 export const styleFor = (words: Words): NumberStyle =>
   Object.values(languages).find((one: Language) => one.words === words)?.style ?? languages.en.style

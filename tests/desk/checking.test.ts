@@ -96,6 +96,18 @@ describe('the plan', () => {
     expect(document.notes.map(({ code }) => code)).toEqual(['gauge-runs-out'])
     expect(document.farEnough?.text).toBe('435 mm')
     expect(document.lines.at(-1)).toContain('435 mm')
+    // It is said before the reading that it cannot show, and not before those that it can.
+    expect(document.next?.held).toBeUndefined()
+    const low = '40 N·m: 100; 100; 100; 100; 100 N | 120 N·m: 300; 300; 300; 300; 300 N'
+    const { next } = await grow({ ...asked, gauge: 'S-2', points: low })
+    expect(next?.setting.text).toBe('200 N·m')
+    expect(next?.held).toBe(
+      'The gauge goes up to 480 N, this point needs up to 520 N: take another gauge, or pull from 435 mm on.',
+    )
+    const past = await grow({ ...asked, gauge: 'S-2', points: `${low} | 200 N·m: 500; 500; 500; 500; 500 N` })
+    expect(past).toMatchObject({ status: 'whole', verdict: { code: 'pass-in-doubt' } })
+    expect(past.notes.map(({ code }) => code)).toContain('beyond-gauge')
+    expect(past.means).toContain('cannot tell for sure')
   })
 
   it('of a wrench heavier than its pull is refused', async () => {
@@ -120,6 +132,8 @@ describe('reading by reading', () => {
     }
     expect(last).toMatchObject({ status: 'whole', open: 0, verdict: { code: 'pass' } })
     expect(last?.next).toBeUndefined()
+    expect(last?.means).toBe('By these readings it may be used.')
+    expect((await grow({ ...asked, points: '40 N·m: 100 N' })).means).toBeUndefined()
     const kept = await shop.keep('check', raw, who)
     expect(kept.kind).toBe('kept')
     const found = await shop.wrench('W-07')

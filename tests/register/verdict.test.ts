@@ -170,6 +170,8 @@ describe('what stands beside a verdict', () => {
   const rows: ReadonlyArray<readonly [CheckNote, Check, WrenchCard, GaugeCard | undefined]> = [
     ['unit-on-wrench', tester([[40, [54, 54, 54, 54, 54]], ...good]), quiet, meter(fine)],
     ['beyond-most', tester([...good, [151, [151, 151, 151, 151, 151]]]), quiet, meter(fine)],
+    // 120 lbf·ft is read off a tester that goes to 110.
+    ['beyond-gauge', tester(good, { gauge: 'S-1' }), quiet, meter({ ...fine, most: lbft(110) })],
     ['below-a-fifth', tester([[29, [29, 29, 29, 29, 29]], ...good]), quiet, meter(fine)],
     ['gauge-unknown', tester(good), quiet, undefined],
     ['gauge-too-coarse', tester(good), quiet, meter()],
@@ -194,6 +196,27 @@ describe('what stands beside a verdict', () => {
 
   it('every note is told by a row', () => {
     expect(rows.map(([note]) => note)).toEqual([...checkNotes])
+  })
+
+  it('beyond what the gauge shows nothing passes plainly, a fail stays one, and what it does show counts as it is', () => {
+    const short = meter({ ...fine, most: lbft(110) })
+    const verdicts = (high: number) =>
+      judge(
+        tester(
+          [
+            [100, [100]],
+            [120, [high]],
+          ],
+          { gauge: 'S-1' },
+        ),
+        quiet,
+        short,
+      ).points.map(({ verdict }) => verdict)
+    expect(verdicts(120)).toEqual(['pass', 'pass-in-doubt'])
+    expect(verdicts(140)).toEqual(['pass', 'fail'])
+    // At its very end it still shows.
+    expect(judge(tester([[110, [110]]]), quiet, short).verdict).toBe('pass')
+    expect(judge(tester([[120, [120]]]), quiet, scale({ most: m(10, 'N') })).notes).not.toContain('beyond-gauge')
   })
 
   it('a deviation smaller than the doubt is told as such', () => {

@@ -6,7 +6,7 @@ import { saverOf } from './answer/save.ts'
 import { askerOf } from './asker.ts'
 import { createBenchDoor } from './bench/door.ts'
 import type { ChatParts } from './door.ts'
-import type { HandlerParts } from './handler.ts'
+import { type HandlerParts, languageOf } from './handler.ts'
 import { createLikings } from './liking.ts'
 import type { OfferParts } from './offers.ts'
 import { createRecent } from './recent.ts'
@@ -47,6 +47,7 @@ export const buildHandling = (parts: ChatParts, rest: REST): Handling => {
       answers: { ...work, press: createPress({ ...work, tell, save: saverOf(shop, roles), now }) },
     },
     offers: {
+      words: (interaction) => languageOf(interaction, desk).words,
       find: shop.find,
       system: async (interaction) => {
         const { user, server } = askerOf(interaction)

@@ -10,6 +10,7 @@ import { completionsFor } from '../../desk/completing.ts'
 import type { System } from '../../desk/own-units.ts'
 import { type CardKind, cardKinds } from '../../desk/shop.ts'
 import { questions } from '../../questions/index.ts'
+import { topicIn, type Words } from '../../words/index.ts'
 import { readCommand } from './reading.ts'
 
 const MOST_OFFERS = 25
@@ -42,6 +43,8 @@ export type FindInShop = (
 ) => Promise<ReadonlyArray<{ readonly tag: string; readonly name: string }>>
 
 export interface OfferParts {
+  /** The words of whoever types. */
+  readonly words: (interaction: APIInteraction) => Words
   readonly find?: FindInShop | undefined
   /** The units that come first for whoever types. */
   readonly system: (interaction: APIInteraction) => Promise<System>
@@ -55,7 +58,7 @@ const isCardKind = (name: string): name is CardKind => (cardKinds as readonly st
 export const offersFor = async (
   interaction: APIApplicationCommandAutocompleteInteraction,
   topics: readonly Topic[],
-  { find, system, recent }: OfferParts,
+  { find, words, system, recent }: OfferParts,
 ): Promise<APICommandAutocompleteInteractionResponseCallbackData> => {
   const { data } = interaction
   const typed = focusedIn(data.options as readonly TypedOption[] | undefined)
@@ -76,11 +79,12 @@ export const offersFor = async (
   if (!input) return { choices: [] }
   const last = recent(interaction, typed.name).filter((one) => one.toLowerCase().startsWith(text.trim().toLowerCase()))
   const fitting = completionsFor(input, typed.name, text, await system(interaction))
+  const called = (value: string): string => (input.kind === 'topic' ? topicIn(words(interaction), value) : value)
   const all = [...new Set(text.trim() === '' ? [...last, ...fitting] : [...fitting, ...last])]
   return {
     choices: all
       .filter((value) => value.length <= LONGEST)
       .slice(0, MOST_OFFERS)
-      .map((value) => ({ name: value, value })),
+      .map((value) => ({ name: called(value), value })),
   }
 }

@@ -88,6 +88,7 @@ const dialogue = async (
   let doubted: string | undefined
   while (document.next) {
     const { next, inputs } = document
+    if (doubted === undefined && next.held !== undefined) io.out(`▲ ${next.held}`)
     if (doubted === undefined) io.out(asked ? next.ask : `${next.ask} ${terminal.stop}`)
     const line = await nextLine()
     if (line === undefined || line.trim() === '') break

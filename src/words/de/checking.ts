@@ -38,6 +38,9 @@ export const checking = {
     limit: 'Zulässig: ±{limit} {of}, {by}.',
     report: '{wrench}, {state}: {verdict}.',
     runsOut: 'Ab {distance} würde es reichen.',
+    gaugeEnds: 'Das Prüfmittel geht bis {most}, dieser Punkt braucht bis {high}: ein anderes Prüfmittel nehmen.',
+    gaugeEndsAt:
+      'Das Prüfmittel geht bis {most}, dieser Punkt braucht bis {high}: ein anderes Prüfmittel nehmen oder ab {distance} ziehen.',
     order: 'Reihenfolge: steigend. Den Schlüssel je Messwert einmal klicken lassen und vor dem nächsten zurückdrehen.',
   },
   by: {
@@ -62,6 +65,8 @@ export const checking = {
     'unit-on-wrench':
       'Ein Messwert liegt um ein Viertel oder mehr daneben: wurde am Schlüssel eine andere Einheit abgelesen?',
     'beyond-most': 'Ein Punkt liegt über dem größten Drehmoment des Schlüssels.',
+    'beyond-gauge':
+      'Ein Messwert liegt über dem, was das Prüfmittel zeigt: seine Unsicherheit ist dort nicht bekannt, und es heißt nicht glatt bestanden.',
     'below-a-fifth': 'Ein Punkt liegt unter einem Fünftel des größten Drehmoments, wo nichts zugesichert ist.',
     'gauge-unknown': 'Die Unsicherheit des Prüfmittels ist nicht bekannt: das Urteil nimmt sie als null.',
     'gauge-too-coarse':
@@ -76,6 +81,15 @@ export const checking = {
     'few-readings': 'Die Norm verlangt mehr Messwerte je Punkt.',
     'limit-by-most':
       'Auf seiner Karte steht weder Toleranz noch Klasse: die Grenze richtet sich nach seinem größten Drehmoment.',
+  },
+  /** What a verdict means for whoever holds the wrench. */
+  means: {
+    pass: 'Nach diesen Messwerten darf er benutzt werden.',
+    'pass-in-doubt':
+      'Nach diesen Messwerten darf er benutzt werden; so nahe an der Grenze kann es das Prüfmittel nicht sicher sagen. Mit einem feineren noch einmal prüfen.',
+    'fail-in-doubt':
+      'Nicht benutzen: ein Messwert liegt außerhalb, um weniger als das Prüfmittel sagen kann. Mit einem feineren noch einmal prüfen.',
+    fail: 'Nicht benutzen: beiseite legen und einstellen oder instand setzen lassen.',
   },
   states: { 'as-found': 'vorgefunden', 'as-left': 'nach Justierung' },
   ways: {

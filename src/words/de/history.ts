@@ -36,6 +36,7 @@ export const history = {
     title: 'Was anzusehen ist',
     all: 'Alle',
     due: 'Diesen Monat fällig',
+    before: 'Vor Gebrauch prüfen',
     out: 'Außerhalb der Grenze',
     never: 'Nie geprüft',
     none: 'In dieser Liste steht heute kein Schlüssel.',

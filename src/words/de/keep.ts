@@ -22,6 +22,8 @@ export const keep = {
   reading: 'Was das Prüfmittel zeigt',
   takeReading: 'Messwert übernehmen',
   asShown: 'Es zeigt wirklich {reading}',
+  dayShown: 'Unter dem Feld steht der Tag als Jahr-Monat-Tag, so wie er behalten wird.',
+  beyond: 'über dem Prüfmittel',
   within: 'Innerhalb der Grenze',
   read: 'Abgelesen',
   takeBackReading: 'Letzten Messwert zurücknehmen',

@@ -1,6 +1,8 @@
 // What the kiosk's pages say beside the answers: number entry, a shared screen, the way to a phone, how far to trust it all.
 
 export const kiosk = {
+  nearestMarks: 'Nächste Striche der Skala',
+  markGives: '{setting} gibt {torque}',
   topTasks: 'Oft gefragt',
   more: 'Alles Weitere',
   inHand: 'Der Schlüssel in der Hand',

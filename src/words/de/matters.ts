@@ -103,8 +103,7 @@ export const matters = {
     topic: {
       label: 'Thema',
       ask: 'worum es geht, in eigenen Worten',
-      measure:
-        'Oder eines von: calibration (Kalibrierung), dropped (heruntergefallen), loosening-with-it (damit lösen), stored-wound-up (gespannt gelagert), under-a-fifth (unter einem Fünftel); anti-seize, oil (Öl), re-used-nut (Mutter wiederverwendet), washers (Scheiben), wheel-re-torque (Räder nachziehen); clicked-twice (zweimal geklickt), hand-position (wo die Hand zieht), jerked (geruckt), pipe-on-the-handle (Rohr auf dem Griff); adapter-square (Adapter rechtwinklig), adapter-straight (Adapter gerade), bars (Verlängerungen), changed-head (anderer Kopf), chained-spanner (eingehängter Schraubenschlüssel), flex-head (Gelenkkopf), size-adapters (Reduzierstücke), swivel (Kardangelenk); digital-or-click (elektronisch oder Klick), price (Preis).',
+      measure: 'Oder der Name eines Themas aus der Liste: bars, swivel, stored-wound-up.',
     },
   },
   results: {

@@ -12,6 +12,7 @@ export const register = {
   verdict: 'Urteil',
   askWith: 'Was an diesem Schlüssel mit einem Adapter einzustellen ist',
   checks: 'Prüfungen',
+  card: 'Seine Karte',
   happened: 'Was ihm geschah',
   lever: 'Hebellänge',
   events: {
@@ -110,6 +111,8 @@ export const register = {
     'check-due': 'Prüfung fällig',
     'in-service': 'im Einsatz',
   },
+  /** Of one that is in service though its last check passed in doubt. */
+  inDoubt: 'Er darf benutzt werden; mit einem feineren Prüfmittel noch einmal prüfen.',
   reasons: {
     retired: 'Er wurde ausgemustert.',
     lost: 'Er ist verloren.',
@@ -129,8 +132,7 @@ export const register = {
     uses: 'Seine Betätigungen sind aufgebraucht.',
     'uses-foreseen': 'Nach dem Tempo seiner Zählungen sind seine Betätigungen inzwischen aufgebraucht.',
     'due-soon': 'Seine nächste Prüfung ist bald fällig.',
-    'passed-in-doubt':
-      'Seine letzte Prüfung hat er eher bestanden: er lag um weniger als die Unsicherheit des Prüfmittels innerhalb.',
+    'passed-in-doubt': 'Seine letzte Prüfung hat er um weniger als die Unsicherheit des Prüfmittels bestanden.',
     passed: 'Seine letzte Prüfung hat er bestanden.',
   },
 } as const

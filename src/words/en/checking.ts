@@ -38,6 +38,9 @@ export const checking = {
     limit: 'Allowed: ±{limit} {of}, {by}.',
     report: '{wrench}, {state}: {verdict}.',
     runsOut: 'It would do from {distance} on.',
+    gaugeEnds: 'The gauge goes up to {most}, this point needs up to {high}: take another gauge.',
+    gaugeEndsAt:
+      'The gauge goes up to {most}, this point needs up to {high}: take another gauge, or pull from {distance} on.',
     order: 'Order: rising. Let the wrench click once for each reading, and wind it back before the next.',
   },
   by: {
@@ -58,6 +61,8 @@ export const checking = {
     'kind-by-type': 'Whether it is an indicating or a setting tool is taken from how it works; its card does not say.',
     'unit-on-wrench': 'A reading is a quarter off or more: was another unit read off the wrench?',
     'beyond-most': 'A point lies above the largest torque of the wrench.',
+    'beyond-gauge':
+      'A reading lies beyond what the gauge shows: its doubt there is not known, and no plain pass is told.',
     'below-a-fifth': 'A point lies below a fifth of the largest torque, where nothing is promised.',
     'gauge-unknown': 'The doubt of the gauge is not known: the verdict takes it as none.',
     'gauge-too-coarse':
@@ -70,6 +75,15 @@ export const checking = {
     'few-points': 'The standard asks for more points.',
     'few-readings': 'The standard asks for more readings at a point.',
     'limit-by-most': 'No tolerance and no class is on its card: the limit goes by its largest torque.',
+  },
+  /** What a verdict means for whoever holds the wrench. */
+  means: {
+    pass: 'By these readings it may be used.',
+    'pass-in-doubt':
+      'By these readings it may be used; so near the limit the gauge cannot tell for sure. Check it again with a finer one.',
+    'fail-in-doubt':
+      'Do not use it: a reading is out, by less than the gauge can tell. Check it again with a finer one.',
+    fail: 'Do not use it: put it aside, and have it adjusted or repaired.',
   },
   states: { 'as-found': 'as found', 'as-left': 'as left' },
   ways: {

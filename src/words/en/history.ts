@@ -36,6 +36,7 @@ export const history = {
     title: 'What to look at',
     all: 'All',
     due: 'Due this month',
+    before: 'Check before use',
     out: 'Out of limit',
     never: 'Never checked',
     none: 'No wrench is in this list today.',

@@ -17,6 +17,7 @@ import { history } from './history.ts'
 import { inputs } from './inputs.ts'
 import { keep } from './keep.ts'
 import { kiosk } from './kiosk.ts'
+import { matterTopics } from './matter-topics.ts'
 import { matters } from './matters.ts'
 import { mattersCare } from './matters-care.ts'
 import { mattersPull } from './matters-pull.ts'
@@ -69,6 +70,7 @@ export const en = {
   deviation,
   digest: { ...digest, parts: { ...digest.parts, again: bench.digest } },
   history,
+  matterTopics,
   writing,
   bench,
 } as const

@@ -22,6 +22,8 @@ export const keep = {
   reading: 'What the gauge shows',
   takeReading: 'Take this reading',
   asShown: 'It does show {reading}',
+  dayShown: 'Below the field the day stands as year-month-day, as it is kept.',
+  beyond: 'beyond the gauge',
   within: 'Within the limit',
   read: 'Read',
   takeBackReading: 'Take the last reading back',

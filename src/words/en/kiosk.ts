@@ -1,6 +1,8 @@
 // What the kiosk's pages say beside the answers: number entry, a shared screen, the way to a phone, how far to trust it all.
 
 export const kiosk = {
+  nearestMarks: 'Nearest marks of the scale',
+  markGives: '{setting} gives {torque}',
   topTasks: 'Most asked',
   more: 'Everything else',
   inHand: 'The wrench in your hand',

@@ -96,8 +96,7 @@ export const matters = {
     topic: {
       label: 'Topic',
       ask: 'what it is about, in your own words',
-      measure:
-        'Or one of: calibration, dropped, loosening-with-it, stored-wound-up, under-a-fifth; anti-seize, oil, re-used-nut, washers, wheel-re-torque; clicked-twice, hand-position, jerked, pipe-on-the-handle; adapter-square, adapter-straight, bars, changed-head, chained-spanner, flex-head, size-adapters, swivel; digital-or-click, price.',
+      measure: 'Or the name of a topic from the list: bars, swivel, stored-wound-up.',
     },
   },
   results: {

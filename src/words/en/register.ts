@@ -12,6 +12,7 @@ export const register = {
   verdict: 'Verdict',
   askWith: 'What to dial on this wrench with an adapter',
   checks: 'Checks',
+  card: 'Its card',
   happened: 'What happened to it',
   lever: 'lever',
   events: {
@@ -85,6 +86,8 @@ export const register = {
     'check-due': 'check due',
     'in-service': 'in service',
   },
+  /** Of one that is in service though its last check passed in doubt. */
+  inDoubt: 'It may be used; check it again with a finer gauge.',
   reasons: {
     retired: 'It was taken out of service.',
     lost: 'It is lost.',

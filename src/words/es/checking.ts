@@ -38,6 +38,9 @@ export const checking = {
     limit: 'Permitido: ±{limit} {of}, {by}.',
     report: '{wrench}, {state}: {verdict}.',
     runsOut: 'Serviría a partir de {distance}.',
+    gaugeEnds: 'El instrumento llega a {most} y este punto pide hasta {high}: tomar otro instrumento.',
+    gaugeEndsAt:
+      'El instrumento llega a {most} y este punto pide hasta {high}: tomar otro instrumento, o tirar desde {distance}.',
     order:
       'Orden: de menor a mayor. Dejar que la llave haga un clic por cada lectura, y aflojar su ajuste antes de la siguiente.',
   },
@@ -60,6 +63,8 @@ export const checking = {
     'kind-by-type': 'Si es una herramienta indicadora o de disparo se deduce de cómo funciona; su ficha no lo dice.',
     'unit-on-wrench': 'Una lectura se desvía un cuarto o más: ¿se leyó otra unidad en la llave?',
     'beyond-most': 'Un punto está por encima del par máximo de la llave.',
+    'beyond-gauge':
+      'Una lectura está por encima de lo que muestra el instrumento: su incertidumbre allí no se conoce, y no se dice conforme sin más.',
     'below-a-fifth': 'Un punto está por debajo de un quinto del par máximo, donde no se garantiza nada.',
     'gauge-unknown': 'La incertidumbre del instrumento no se conoce: el veredicto la toma como cero.',
     'gauge-too-coarse':
@@ -72,6 +77,15 @@ export const checking = {
     'few-points': 'La norma pide más puntos.',
     'few-readings': 'La norma pide más lecturas por punto.',
     'limit-by-most': 'En su ficha no hay tolerancia ni clase: el límite va según su par máximo.',
+  },
+  /** What a verdict means for whoever holds the wrench. */
+  means: {
+    pass: 'Por estas lecturas se puede usar.',
+    'pass-in-doubt':
+      'Por estas lecturas se puede usar; tan cerca del límite el instrumento no lo puede decir con certeza. Comprobarla otra vez con uno más fino.',
+    'fail-in-doubt':
+      'No usarla: una lectura está fuera, por menos de lo que el instrumento puede decir. Comprobarla otra vez con uno más fino.',
+    fail: 'No usarla: apartarla, y hacerla ajustar o reparar.',
   },
   states: { 'as-found': 'tal como se encontró', 'as-left': 'tras el reajuste' },
   ways: {

@@ -36,6 +36,7 @@ export const history = {
     title: 'Qué mirar',
     all: 'Todas',
     due: 'Tocan este mes',
+    before: 'Comprobar antes de usar',
     out: 'Fuera de límite',
     never: 'Nunca comprobadas',
     none: 'Hoy no hay ninguna llave en esta lista.',

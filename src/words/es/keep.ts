@@ -22,6 +22,8 @@ export const keep = {
   reading: 'Lo que indica el instrumento',
   takeReading: 'Tomar esta lectura',
   asShown: 'Sí, indica {reading}',
+  dayShown: 'Bajo el campo está el día como año-mes-día, tal como se guarda.',
+  beyond: 'más que el instrumento',
   within: 'Dentro del límite',
   read: 'Leído',
   takeBackReading: 'Anular la última lectura',

@@ -1,6 +1,8 @@
 // What the kiosk's pages say beside the answers: number entry, a shared screen, the way to a phone, how far to trust it all.
 
 export const kiosk = {
+  nearestMarks: 'Marcas más cercanas de la escala',
+  markGives: '{setting} da {torque}',
   topTasks: 'Lo más preguntado',
   more: 'Todo lo demás',
   inHand: 'La llave en su mano',

@@ -97,8 +97,7 @@ export const matters = {
     topic: {
       label: 'Tema',
       ask: 'de qué se trata, con sus propias palabras',
-      measure:
-        'O uno de estos: calibration, dropped, loosening-with-it, stored-wound-up, under-a-fifth; anti-seize, oil, re-used-nut, washers, wheel-re-torque; clicked-twice, hand-position, jerked, pipe-on-the-handle; adapter-square, adapter-straight, bars, changed-head, chained-spanner, flex-head, size-adapters, swivel; digital-or-click, price.',
+      measure: 'O el nombre de un tema de la lista: bars, swivel, stored-wound-up.',
     },
   },
   results: {

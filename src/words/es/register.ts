@@ -12,6 +12,7 @@ export const register = {
   verdict: 'Veredicto',
   askWith: 'A cuánto ajustar esta llave con un adaptador',
   checks: 'Comprobaciones',
+  card: 'Su ficha',
   happened: 'Lo que le pasó',
   lever: 'palanca',
   events: {
@@ -108,6 +109,8 @@ export const register = {
     'check-due': 'toca comprobar',
     'in-service': 'en servicio',
   },
+  /** Of one that is in service though its last check passed in doubt. */
+  inDoubt: 'Se puede usar; comprobarla otra vez con un instrumento más fino.',
   reasons: {
     retired: 'Se dio de baja.',
     lost: 'Está perdida.',

@@ -38,6 +38,9 @@ export const checking = {
     limit: 'Admis : ±{limit} {of}, {by}.',
     report: '{wrench}, {state} : {verdict}.',
     runsOut: 'Il suffirait à partir de {distance}.',
+    gaugeEnds: 'L’instrument va jusqu’à {most}, ce point demande jusqu’à {high} : prendre un autre instrument.',
+    gaugeEndsAt:
+      'L’instrument va jusqu’à {most}, ce point demande jusqu’à {high} : prendre un autre instrument, ou tirer à partir de {distance}.',
     order: 'Ordre : en montant. Laisser la clé déclencher une fois par lecture, et la détendre avant la suivante.',
   },
   by: {
@@ -61,6 +64,8 @@ export const checking = {
       'Outil à lecture directe ou à déclenchement : déduit de son fonctionnement ; sa fiche ne le dit pas.',
     'unit-on-wrench': 'Une lecture s’écarte d’un quart ou plus : une autre unité a-t-elle été lue sur la clé ?',
     'beyond-most': 'Un point est au-dessus du plus grand couple de la clé.',
+    'beyond-gauge':
+      'Une lecture dépasse ce que l’instrument montre : son incertitude n’y est pas connue, et rien n’est dit conforme sans réserve.',
     'below-a-fifth': 'Un point est au-dessous d’un cinquième du plus grand couple, où rien n’est garanti.',
     'gauge-unknown': 'L’incertitude de l’instrument n’est pas connue : le verdict la prend comme nulle.',
     'gauge-too-coarse':
@@ -74,6 +79,15 @@ export const checking = {
     'few-points': 'La norme demande plus de points.',
     'few-readings': 'La norme demande plus de lectures par point.',
     'limit-by-most': 'Ni tolérance ni classe sur sa fiche : la limite suit son plus grand couple.',
+  },
+  /** What a verdict means for whoever holds the wrench. */
+  means: {
+    pass: 'D’après ces lectures, elle peut servir.',
+    'pass-in-doubt':
+      'D’après ces lectures, elle peut servir ; si près de la limite, l’instrument ne peut le dire avec certitude. La contrôler encore avec un plus fin.',
+    'fail-in-doubt':
+      'Ne pas l’employer : une lecture est dehors, de moins que ce que l’instrument peut dire. La contrôler encore avec un plus fin.',
+    fail: 'Ne pas l’employer : la mettre de côté, la faire régler ou réparer.',
   },
   states: { 'as-found': 'en l’état', 'as-left': 'après ajustage' },
   ways: {

@@ -36,6 +36,7 @@ export const history = {
     title: 'À regarder',
     all: 'Toutes',
     due: 'À contrôler ce mois-ci',
+    before: 'À contrôler avant emploi',
     out: 'Hors limite',
     never: 'Jamais contrôlées',
     none: 'Aucune clé n’est dans cette liste aujourd’hui.',

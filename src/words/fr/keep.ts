@@ -22,6 +22,8 @@ export const keep = {
   reading: 'Ce que montre l’instrument',
   takeReading: 'Prendre cette lecture',
   asShown: 'Il montre bien {reading}',
+  dayShown: 'Sous le champ, le jour est écrit année-mois-jour, tel qu’il est gardé.',
+  beyond: 'au-delà de l’instrument',
   within: 'Dans la limite',
   read: 'Lu',
   takeBackReading: 'Retirer la dernière lecture',

@@ -1,6 +1,8 @@
 // What the kiosk's pages say beside the answers: number entry, a shared screen, the way to a phone, how far to trust it all.
 
 export const kiosk = {
+  nearestMarks: 'Graduations les plus proches',
+  markGives: '{setting} donne {torque}',
   topTasks: 'Le plus demandé',
   more: 'Tout le reste',
   inHand: 'La clé que vous avez en main',

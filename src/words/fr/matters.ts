@@ -104,8 +104,7 @@ export const matters = {
     topic: {
       label: 'Sujet',
       ask: 'de quoi il s’agit, avec vos propres mots',
-      measure:
-        'Ou l’un de : calibration, dropped, loosening-with-it, stored-wound-up, under-a-fifth ; anti-seize, oil, re-used-nut, washers, wheel-re-torque ; clicked-twice, hand-position, jerked, pipe-on-the-handle ; adapter-square, adapter-straight, bars, changed-head, chained-spanner, flex-head, size-adapters, swivel ; digital-or-click, price.',
+      measure: 'Ou le nom d’un sujet de la liste : bars, swivel, stored-wound-up.',
     },
   },
   results: {

@@ -12,6 +12,7 @@ export const register = {
   verdict: 'Verdict',
   askWith: 'Quel réglage sur cette clé avec un adaptateur',
   checks: 'Contrôles',
+  card: 'Sa fiche',
   happened: 'Ce qui lui est arrivé',
   lever: 'levier',
   events: {
@@ -97,6 +98,8 @@ export const register = {
     'check-due': 'contrôle à faire',
     'in-service': 'en service',
   },
+  /** Of one that is in service though its last check passed in doubt. */
+  inDoubt: 'Elle peut servir ; la contrôler encore avec un instrument plus fin.',
   reasons: {
     retired: 'Elle a été mise hors service.',
     lost: 'Elle est perdue.',

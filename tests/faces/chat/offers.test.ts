@@ -8,7 +8,7 @@ import { languages } from '../../../src/words/index.ts'
 
 const typing = (name: string, options: readonly object[]) =>
   ({ type: 4, data: { id: '1', type: 1, name, options } }) as never
-const parts: OfferParts = { system: async () => 'metric', recent: () => [] }
+const parts: OfferParts = { words: () => languages.en.words, system: async () => 'metric', recent: () => [] }
 const offered = async (value: unknown, name = 'topic'): Promise<readonly string[]> =>
   (
     (await offersFor(typing('does-it-matter', [{ type: 3, name, value, focused: true }]), topics, parts)).choices ?? []
@@ -43,6 +43,22 @@ describe('while a topic is typed', () => {
       choices: [],
     })
   })
+
+  it.each([
+    ['en', 'Extension bars under the drive'],
+    ['de', 'Verlängerungen unter dem Antrieb'],
+    ['es', 'Extensiones bajo el cuadrado'],
+    ['fr', 'Des rallonges sous le carré'],
+  ] as const)(
+    'what is picked is read in plain words (%s: %s), each its own; its slug is what is sent',
+    async (language, bars) => {
+      const typed = typing('does-it-matter', [{ type: 3, name: 'topic', value: '', focused: true }])
+      const { choices = [] } = await offersFor(typed, topics, { ...parts, words: () => languages[language].words })
+      expect(choices).toContainEqual({ name: bars, value: 'bars' })
+      expect(new Set(choices.map(({ name }) => name)).size).toBe(slugs.length)
+      for (const { name } of choices) expect(name.length).toBeLessThanOrEqual(100)
+    },
+  )
 
   it('is told from a command by its type', () => {
     expect(isTyping(typing('does-it-matter', []))).toBe(true)
@@ -85,7 +101,11 @@ describe('while a value is typed', () => {
   ): Promise<readonly string[]> => {
     const option = { type: 3, name, value: text, focused: true }
     const options = more.part === undefined ? [option] : [{ type: 1, name: more.part, options: [option] }]
-    const offers: OfferParts = { system: async () => more.system ?? 'metric', recent: () => more.recent ?? [] }
+    const offers: OfferParts = {
+      ...parts,
+      system: async () => more.system ?? 'metric',
+      recent: () => more.recent ?? [],
+    }
     const { choices = [] } = await offersFor(typing(command, options), topics, offers)
     expect(choices.length).toBeLessThanOrEqual(25)
     return choices.map((one) => String(one.value))

@@ -6,6 +6,7 @@ import type { ChatEvent } from '../../../src/counters.ts'
 import type { Edits } from '../../../src/faces/chat/wire/edit.ts'
 import type { FirstResponse, Respond } from '../../../src/faces/chat/wire/first-response.ts'
 import { createTaking, type Taking } from '../../../src/faces/chat/wire/taking.ts'
+import { languages } from '../../../src/words/index.ts'
 import { noPictures, testDesk } from '../../support/doors.ts'
 import type { Ask } from '../../support/fake-discord/ask.ts'
 import { buildInteraction } from '../../support/fake-discord/raw-interaction.ts'
@@ -29,7 +30,13 @@ const build = (more: object = {}, offers: object = {}): Taking =>
   createTaking({
     desk,
     handling: { desk, topics, pictures: noPictures, ...more },
-    offers: { find: async () => [], system: async () => 'metric', recent: () => [], ...offers },
+    offers: {
+      find: async () => [],
+      words: () => languages.en.words,
+      system: async () => 'metric',
+      recent: () => [],
+      ...offers,
+    },
     edits,
     now: Date.now,
     reference: () => 'r-1',

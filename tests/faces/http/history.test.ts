@@ -121,31 +121,36 @@ describe('the drift of a wrench', () => {
 })
 
 describe('what needs doing', () => {
-  const lists = { due: ['W-1'], out: ['W-2'], never: ['W-3'] } as const
+  const lists = { due: ['W-1'], before: ['W-5'], out: ['W-2'], never: ['W-3'] } as const
   beforeEach(async () => {
-    for (const tag of ['W-1', 'W-2', 'W-3', 'W-4']) await wrench(tag)
+    for (const tag of ['W-1', 'W-2', 'W-3', 'W-4', 'W-5']) await wrench(tag)
     await check('W-1', '2025-06-20', 100)
     await check('W-2', '2026-05-01', 80)
     await check('W-4', '2026-05-01', 100)
+    await check('W-5', '2026-05-01', 100)
+    await shop.keep('event', { wrench: 'W-5', what: 'dropped', date: '2026-05-20' }, keeper)
   })
 
   it('is counted', async () => {
     const reply = await http.inject('/v1/wrenches/summary')
-    expect(reply.json()).toEqual({ due: 1, out: 1, never: 1 })
+    expect(reply.json()).toEqual({ due: 1, before: 1, out: 1, never: 1 })
     expect(reply.headers['cache-control']).toBe('no-store')
   })
 
-  it.each(['due', 'out', 'never'] as const)('%s is a list in JSON and on the board, with its count', async (show) => {
-    const json = (await http.inject(`/v1/wrenches?show=${show}`)).json<{ wrenches: Array<{ tag: string }> }>()
-    expect(json.wrenches.map(({ tag }) => tag)).toEqual(lists[show])
-    const page = (await http.inject(`/board?show=${show}`)).body
-    expect([...page.matchAll(/href="\/wrench\/([^"]+)"/g)].map(([, tag]) => tag)).toEqual(lists[show])
-    expect(page).toMatch(new RegExp(`href="/board\\?show=${show}" aria-current="page">[^<]+: 1<`))
-  })
+  it.each(['due', 'before', 'out', 'never'] as const)(
+    '%s is a list in JSON and on the board, with its count',
+    async (show) => {
+      const json = (await http.inject(`/v1/wrenches?show=${show}`)).json<{ wrenches: Array<{ tag: string }> }>()
+      expect(json.wrenches.map(({ tag }) => tag)).toEqual(lists[show])
+      const page = (await http.inject(`/board?show=${show}`)).body
+      expect([...page.matchAll(/href="\/wrench\/([^"]+)"/g)].map(([, tag]) => tag)).toEqual(lists[show])
+      expect(page).toMatch(new RegExp(`href="/board\\?show=${show}" aria-current="page">[^<]+: 1<`))
+    },
+  )
 
   it('without a list is the whole board; an unknown list is not taken', async () => {
     expect((await http.inject('/board')).body).toMatch(/href="\/board" aria-current="page"/)
-    expect((await http.inject('/v1/wrenches')).json<{ wrenches: unknown[] }>().wrenches).toHaveLength(4)
+    expect((await http.inject('/v1/wrenches')).json<{ wrenches: unknown[] }>().wrenches).toHaveLength(5)
     expect((await http.inject('/v1/wrenches?show=all')).statusCode).toBe(400)
     expect((await http.inject('/v1/wrenches?show=due&show=out')).statusCode).toBe(400)
   })
@@ -153,5 +158,55 @@ describe('what needs doing', () => {
   it('says so where a list is empty', async () => {
     await check('W-3', '2026-05-02', 100)
     expect((await http.inject('/board?show=never')).body).toContain('No wrench is in this list today.')
+  })
+})
+
+describe('the wrenches at hand', () => {
+  const link = (html: string, tag: string): string =>
+    new RegExp(`<a class="key wrench" href="([^"]+)"><strong>${tag}</strong>.*?</a>`).exec(html)?.[0] ?? ''
+  const happened = (tag: string, what: string) => shop.keep('event', { wrench: tag, what, date: '2026-05-20' }, keeper)
+  beforeEach(async () => {
+    for (const tag of ['W-1', 'W-2', 'W-3', 'W-4']) {
+      await wrench(tag)
+      await check(tag, '2026-05-01', tag === 'W-2' ? 80 : 100)
+    }
+    await happened('W-3', 'dropped')
+    await happened('W-4', 'lent')
+  })
+
+  it('all hang on the start page, those that may not be pulled with marked, and leading to why instead of to a number', async () => {
+    const { body } = await http.inject('/')
+    expect(link(body, 'W-1')).toContain('/ask/adapter-setting?wrench=W-1')
+    expect(link(body, 'W-1')).not.toContain('<small>')
+    expect(link(body, 'W-2')).toMatch(/href="\/wrench\/W-2".*✕.*out of limit/)
+    expect(link(body, 'W-3')).toMatch(/href="\/wrench\/W-3".*▲.*check before use/)
+    expect(link(body, 'W-4')).toBe('')
+  })
+
+  it('those that are gone crowd nobody out: a dozen are shown though more hang before them', async () => {
+    for (let n = 10; n < 80; n += 1) {
+      await wrench(`R-${n}`)
+      await happened(`R-${n}`, 'retired')
+    }
+    const { body } = await http.inject('/')
+    expect(link(body, 'W-1')).not.toBe('')
+    expect(body).not.toContain('>R-10<')
+    expect((await http.inject('/ask/adapter-setting')).body).toContain('>W-1: Click wrench<')
+  })
+
+  it('are picked with their status where they may not be pulled with, and warned of before the number', async () => {
+    expect((await http.inject('/ask/adapter-setting')).body).toContain('>W-3 ▲ check before use: Click wrench<')
+  })
+
+  it.each([
+    ['W-1', true, true],
+    ['W-2', false, true],
+    ['W-3', false, true],
+    ['W-4', false, false],
+  ])('%s: its page offers a number: %s, a check: %s', async (tag, number, checked) => {
+    const { body } = await http.inject(`/wrench/${tag}`)
+    expect(body.includes(`/ask/adapter-setting?wrench=${tag}`)).toBe(number)
+    expect(body.includes(`href="/wrench/${tag}/check"`)).toBe(checked)
+    expect(body.includes(`/keep/event?wrench=${tag}`)).toBe(true)
   })
 })

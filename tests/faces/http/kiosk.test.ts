@@ -2,7 +2,8 @@
 import type { FastifyInstance } from 'fastify'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { questionNames, questions } from '../../../src/questions/index.ts'
-import { languages } from '../../../src/words/index.ts'
+import { slugs } from '../../../src/questions/matters/topic.ts'
+import { homeNames, languages } from '../../../src/words/index.ts'
 import { cases } from '../../contract/cases.ts'
 import { testDesk, testHttp } from '../../support/doors.ts'
 
@@ -28,7 +29,31 @@ describe('the start page', () => {
   })
 })
 
+describe('the topics of does-it-matter', () => {
+  it.each(homeNames)('are keys in plain words, each leading to its answer (%s)', async (locale) => {
+    const { names } = languages[locale].words.matterTopics
+    const html = plain(await page(`/ask/does-it-matter?lang=${locale}`))
+    for (const slug of slugs)
+      expect(html).toContain(`href="/ask/does-it-matter?topic=${slug}&lang=${locale}#answer">${names[slug]}</a>`)
+    for (const slug of slugs)
+      expect((await http.inject(`/ask/does-it-matter?topic=${slug}`)).body).toContain('class="answer answered"')
+  })
+
+  it('stand on no other page', async () => {
+    expect(await page('/ask/swivel')).not.toContain('topic=')
+  })
+})
+
 describe('the page of a question', () => {
+  it('tells the marks next to a setting under it, and only there', async () => {
+    // 100 · 400/475 = 84.21: 84 gives 99.75, 85 gives 100.94.
+    const html = await page('/ask/adapter-setting?torque=100+N·m&lever=400+mm&adapter=75+mm&angle=0&mark=1+N·m')
+    expect(html).toContain('Nearest marks of the scale: 84 N·m gives 99.8 N·m · 85 N·m gives 100.9 N·m')
+    expect(html).not.toContain('Mark below')
+    const on = await page('/ask/adapter-setting?torque=100+N·m&lever=400+mm&adapter=100+mm&angle=0&mark=1+N·m')
+    expect(on).toContain('Nearest marks of the scale: 80 N·m gives 100 N·m<')
+  })
+
   it.each(questionNames)(
     '%s has a field with a label for every input, and asks nothing before it is sent',
     async (name) => {

@@ -367,7 +367,7 @@ describe('the pages', () => {
     await start()
     expect((await http.inject('/board')).body).toContain('No wrench is in the register yet.')
     await post('/v1/wrenches', { ...card, name: '<b>Click</b>', place: 'Bay 2' }, KEEPER)
-    expect((await http.inject('/board')).body).toContain('No check of it is recorded.')
+    expect((await http.inject('/board')).body).toContain('No check of it is recorded (2026-06-01).')
     await post('/v1/wrenches/W-07/checks', check, MECHANIC)
     await post('/v1/wrenches/W-07/events', { what: 'dropped', date: '2026-05-20', note: 'off the bench' }, MECHANIC)
     const board = await http.inject('/board')
@@ -383,7 +383,9 @@ describe('the pages', () => {
       '2026-05-20: dropped: off the bench',
     ])
       expect(page).toContain(told)
-    expect(page).toContain('href="/ask/adapter-setting?wrench=W-07"')
+    // Dropped, it is checked before anybody dials it.
+    expect(page).not.toContain('href="/ask/adapter-setting?wrench=W-07"')
+    expect(page).toContain('href="/wrench/W-07/check"')
     expect((await http.inject('/wrench/W-99')).statusCode).toBe(404)
   })
 
@@ -578,7 +580,9 @@ describe('the page of a report', () => {
       points: Array<Record<'mean' | 'deviation' | 'spread', { text: string }>>
     }>()
     for (const { mean, deviation, spread } of report.points) {
-      for (const { text } of [mean, deviation, spread]) expect(page.body).toContain(`<td>${text}</td>`)
+      for (const { text } of [mean, spread]) expect(page.body).toContain(`<td>${text}</td>`)
+      // Which way it is off stands beside the number in words.
+      expect(page.body).toMatch(new RegExp(`<td>${deviation.text} \\(gives (more|less)\\)</td>`))
     }
     expect(page.body).toContain('not an accredited calibration')
     expect(page.body).toContain('&lt;b>five&lt;/b> pulls')

@@ -48,14 +48,14 @@ export const wrenchListRoutes = (app: FastifyInstance, shop: Shop): void => {
     {
       schema: {
         tags: ['register'],
-        summary: 'How many wrenches are due this month, out of limit, and never checked',
-        response: { 200: z.object({ due: z.number(), out: z.number(), never: z.number() }) },
+        summary: 'How many wrenches are due this month, to be checked before use, out of limit, and never checked',
+        response: { 200: z.object({ due: z.number(), before: z.number(), out: z.number(), never: z.number() }) },
       },
     },
     async (_request, reply) => {
-      const { due, out, never } = await shop.lists.counts()
+      const counts = await shop.lists.counts()
       reply.header('cache-control', 'no-store')
-      return { due, out, never }
+      return counts
     },
   )
 }

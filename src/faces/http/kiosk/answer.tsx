@@ -3,7 +3,16 @@ import type { ComponentChildren } from 'preact'
 import { figureOf } from '../../../figures/index.ts'
 import type { Answer } from '../../../questions/answer.ts'
 import type { Words } from '../../../words/index.ts'
-import { foremostLines, givenLine, headlineOf, type Section, sectionsOf } from '../../wording.ts'
+import { render } from '../../../words/render.ts'
+import {
+  foremostLines,
+  givenLine,
+  headlineOf,
+  marksBeside,
+  type Section,
+  sectionsOf,
+  withoutMarks,
+} from '../../wording.ts'
 
 const List = ({ lines }: { lines: readonly string[] }) => (
   <ul>
@@ -81,13 +90,21 @@ export const AnswerView = ({
 }) => {
   const typed = answer.given.filter(({ from }) => from === 'asked').map((given) => givenLine(words, given))
   // What was typed stands above; below it only what was taken without being told.
-  const rest = { ...answer, given: answer.given.filter(({ from }) => from !== 'asked') }
+  const rest = { ...withoutMarks(answer), given: answer.given.filter(({ from }) => from !== 'asked') }
+  const marks = marksBeside(answer).map((one) =>
+    render(words.kiosk.markGives, (place) => one[place as keyof typeof one]),
+  )
   const sections = sectionsOf(rest, words).filter(asKeys)
   const figure = figureOf(answer, words, 'auto')
   const slipped = answer.status === 'answered' ? answer.cautions.filter(({ code }) => slips.has(code)) : []
   const body = (
     <>
       <h2 id="headline">{headlineOf(answer)}</h2>
+      {marks.length > 0 && (
+        <p class="fact">
+          {words.kiosk.nearestMarks}: {marks.join(' · ')}
+        </p>
+      )}
       {figure && (
         <figure>
           <img src={`/v1/questions/${answer.question}/figure.svg?${query}`} alt={figure.alt} width="800" />

@@ -1,6 +1,7 @@
 // The report of a check as a page that can be printed: what was done, with what, every reading, the verdict and its rule.
 import type { ComponentChildren } from 'preact'
 import type { ReportDocument } from '../../../questions/check-document.ts'
+import { signedText } from '../../../words/deviation-text.ts'
 import type { Words } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
 import { type PageParts, Shell } from './shell.tsx'
@@ -83,7 +84,7 @@ const Points = ({ report, words }: { report: ReportDocument; words: Words }) => 
           <tr key={point.setting.text}>
             <td>{point.setting.text}</td>
             <td>{point.mean.text}</td>
-            <td>{point.deviation.text}</td>
+            <td>{signedText(point.deviation, words.deviation)}</td>
             <td>±{point.allowed.text}</td>
             <td>{point.uncertainty ? `±${point.uncertainty.text}` : '–'}</td>
             <td>{point.spread.text}</td>
@@ -111,7 +112,7 @@ const Readings = ({ report, words }: { report: ReportDocument; words: Words }) =
               <td>{nth === 0 ? `${window.low.text} … ${window.high.text}` : ''}</td>
               <td>{read.text}</td>
               {byForce && <td>{torque.text}</td>}
-              <td>{deviation.text}</td>
+              <td>{signedText(deviation, words.deviation)}</td>
               <td>{verdict.text}</td>
             </tr>
           ))}
@@ -171,24 +172,3 @@ export const CheckReportPage = (parts: PageParts & { report: ReportDocument }) =
     </Shell>
   )
 }
-
-/** One link for each check of a wrench to its report, the newest first. */
-export const ReportLinks = ({
-  tag,
-  checks,
-  words,
-}: {
-  tag: string
-  checks: ReadonlyArray<{ readonly id: string; readonly date: string; readonly state: 'as-found' | 'as-left' }>
-  words: Words
-}) => (
-  <ul class="keys">
-    {checks.map(({ id, date, state }) => (
-      <li key={id}>
-        <a class="key" href={reportAddress(tag, id)}>
-          {fill(words.checking.page.link, { date, state: words.checking.states[state] })}
-        </a>
-      </li>
-    ))}
-  </ul>
-)

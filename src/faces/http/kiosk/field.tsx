@@ -2,7 +2,7 @@
 // wrong with it, what it is). What a keypad needs to know of it stands in its data attributes.
 import type { Answer, ShownFault, ShownGiven } from '../../../questions/answer.ts'
 import type { Input } from '../../../questions/input.ts'
-import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
+import { choiceIn, exampleIn, styleFor, topicIn, type Words } from '../../../words/index.ts'
 import { keysOf, type System } from './keys-of.ts'
 
 export interface FieldParts {
@@ -15,7 +15,7 @@ export interface FieldParts {
   readonly words: Words
   readonly system: System
   /** Wrenches of the shop, offered where the input names one. */
-  readonly wrenches: readonly { readonly tag: string; readonly name: string }[]
+  readonly wrenches: readonly { readonly tag: string; readonly label: string }[]
 }
 
 const Select = ({ offers, value, words, ...common }: SelectParts) => (
@@ -58,7 +58,7 @@ const Control = ({ name, input, value, faults, words, system, wrenches }: FieldP
     return (
       <Select
         {...common}
-        offers={wrenches.map(({ tag, name: called }) => ({ text: tag, label: `${tag}: ${called}` }))}
+        offers={wrenches.map(({ tag, label }) => ({ text: tag, label }))}
         value={value}
         words={words}
       />
@@ -82,7 +82,7 @@ const Control = ({ name, input, value, faults, words, system, wrenches }: FieldP
       {list && (
         <datalist id={list}>
           {input.suggestions?.map((offer) => (
-            <option key={offer} value={offer} />
+            <option key={offer} value={offer} label={input.kind === 'topic' ? topicIn(words, offer) : undefined} />
           ))}
         </datalist>
       )}
@@ -97,9 +97,10 @@ const Control = ({ name, input, value, faults, words, system, wrenches }: FieldP
 }
 
 /** How it was read, in the other unit too; what is wrong; what is still wanted; what it is. */
-export const About = ({ name, faults, missing, given, words }: FieldParts) => (
+export const About = ({ name, input, faults, missing, given, words }: FieldParts) => (
   <>
-    {given.map(({ text, also, low, high, from }) => (
+    {/* A wrench that was picked stands in its field already. */}
+    {(input.kind === 'wrench' ? [] : given).map(({ text, also, low, high, from }) => (
       <p class="echo" key={text}>
         {also[0] && low === high ? `${text} = ${also[0].text}` : text}
         {from === 'register' && ` (${words.faces.register})`}

@@ -3,6 +3,7 @@ import { checkInputs } from '../../../desk/checking.ts'
 import type { CheckDocument } from '../../../questions/check-document.ts'
 import type { Input } from '../../../questions/input.ts'
 import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
+import { DayField } from './day-field.tsx'
 import { keysOf } from './keys-of.ts'
 import type { Session } from './sessions.ts'
 
@@ -60,7 +61,7 @@ const SetupField = ({ name, parts, words }: { name: Label; parts: GuidedParts; w
           ))}
         </select>
       ) : input.kind === 'date' ? (
-        <input {...common} type="date" value={value} />
+        <DayField id={common.id} name={name} value={value} about={`about-${name}`} />
       ) : (
         <input
           {...common}
@@ -75,7 +76,7 @@ const SetupField = ({ name, parts, words }: { name: Label; parts: GuidedParts; w
         {faults.map(({ got, hint }) => (
           <p class="fault" key={hint}>{`${words.faces.got} “${got}”. ${hint}`}</p>
         ))}
-        <p>{words.register.inputs[name].measure}</p>
+        <p>{input.kind === 'date' ? words.keep.dayShown : words.register.inputs[name].measure}</p>
       </div>
     </div>
   )

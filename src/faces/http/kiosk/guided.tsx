@@ -37,6 +37,11 @@ const Next = ({ parts, words }: { parts: GuidedParts; words: Words }) => {
   const sure = [inputs['sure'], fault?.got].filter((one) => one !== undefined).join('; ')
   return (
     <section class="next-reading" aria-labelledby="ask">
+      {next.held !== undefined && (
+        <p class="status check-before-use" role="alert">
+          <strong>{`▲ ${next.held}`}</strong>
+        </p>
+      )}
       <h2 id="ask">{next.ask}</h2>
       {fault && <p class="fault" role="alert">{`${words.faces.got} “${fault.got}”. ${fault.hint}`}</p>}
       <form method="get" action={`/wrench/${encodeURIComponent(tag)}/check`}>
@@ -89,7 +94,10 @@ const Points = ({ points, words }: { points: readonly CheckPoint[]; words: Words
       {points.map((point) => (
         <tr key={point.setting.text}>
           <td>{point.setting.text}</td>
-          <td>{`${point.shows.low.text} … ${point.shows.high.text}`}</td>
+          <td>
+            {`${point.shows.low.text} … ${point.shows.high.text}`}
+            {point.reaches === false && <strong class="fault">{` ▲ ${words.keep.beyond}`}</strong>}
+          </td>
           <td>{point.taken.length === 0 ? '–' : point.taken.map(({ text }) => text).join('; ')}</td>
           <td>{point.deviation ? signedText(point.deviation, words.deviation) : '–'}</td>
           <td>{point.verdict?.text ?? '–'}</td>
@@ -153,6 +161,11 @@ export const GuidedPage = (page: PageParts & { parts: GuidedParts }) => {
     <Shell {...page} title={title}>
       <h1>{title}</h1>
       {(isUnderWay || parts.asked['way'] !== undefined) && <p class="fact">{document.headline}</p>}
+      {document.means !== undefined && (
+        <p class="fact">
+          <strong>{document.means}</strong>
+        </p>
+      )}
       {rest.map(({ got, hint }) => (
         <p class="fault" key={`${got} ${hint}`}>
           {got === '' ? hint : `${words.faces.got} “${got}”. ${hint}`}

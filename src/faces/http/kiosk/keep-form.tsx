@@ -6,6 +6,7 @@ import type { Input } from '../../../questions/input.ts'
 import type { Kind } from '../../../register/records.ts'
 import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
+import { DayField } from './day-field.tsx'
 import { Keypad } from './keypad.tsx'
 import { keysOf } from './keys-of.ts'
 import type { Session } from './sessions.ts'
@@ -73,7 +74,7 @@ const Control = ({
         {value}
       </textarea>
     )
-  if (input.kind === 'date') return <input {...common} type="date" value={value} />
+  if (input.kind === 'date') return <DayField id={common.id} name={name} value={value} about={`about-${name}`} />
   const example = `${words.page.like} ${exampleIn(input.example.metric, styleFor(words))}`
   return (
     <input
@@ -111,7 +112,7 @@ const KeepField = ({
           </p>
         ))}
         {missing && <p class="ask">{`${words.page.stillNeeded}: ${words.register.inputs[name].ask}.`}</p>}
-        <p>{words.register.inputs[name].measure}</p>
+        <p>{input.kind === 'date' ? words.keep.dayShown : words.register.inputs[name].measure}</p>
       </div>
     </div>
   )

@@ -4,13 +4,16 @@ import { showQuantity } from '../../../core/quantity-text.ts'
 import { units } from '../../../core/unit.ts'
 import type { Shop } from '../../../desk/shop.ts'
 import { drawHistory } from '../../../figures/history-view.ts'
-import { type Book, gaugeOf } from '../../../register/book.ts'
+import { type Book, gaugeOf, type Kept as KeptEntry } from '../../../register/book.ts'
 import { driftOf } from '../../../register/drift.ts'
 import type { FleetRow } from '../../../register/fleet.ts'
+import { usable } from '../../../register/status-rules.ts'
 import { judge } from '../../../register/verdict.ts'
+import type { Words } from '../../../words/index.ts'
+import { render } from '../../../words/render.ts'
 import { pointText } from '../../point-text.ts'
 import { driftTexts } from '../api/history.ts'
-import { ReportLinks } from './check-report.tsx'
+import { reportAddress } from './check-report.tsx'
 import { type PageParts, Shell } from './shell.tsx'
 import { StatusLine } from './status-line.tsx'
 import { Corrected, EntryKeys, Kept, TakenBack, WrenchKeys } from './write-keys.tsx'
@@ -58,8 +61,9 @@ const Checks = ({ found: { book, row }, language }: { found: Found; language: Pa
   )
 }
 
-const checksOf = ({ checks }: FleetRow['folder']) =>
-  checks.map(({ entry: { id, body } }) => ({ id, date: body.date, state: body.state }))
+const reportTitle = ({ entry: { body } }: KeptEntry<'check'>, { checking }: Words): string =>
+  render(checking.page.link, (place) => ({ date: body.date, state: checking.states[body.state] })[place])
+
 /** Drawn for a wide screen and for a narrow one; the words say the same to who does not see it. */
 const History = ({ found: { book, row }, language }: { found: Found; language: PageParts['language'] }) => {
   const { folder } = row
@@ -88,7 +92,10 @@ export const WrenchPage = (
   parts: PageParts & { found: NonNullable<Awaited<ReturnType<Shop['wrench']>>>; isKept: boolean },
 ) => {
   const { register } = parts.language.words
-  const { folder } = parts.found.row
+  const {
+    folder,
+    status: { status },
+  } = parts.found.row
   const { tag, name, place, lever, least, most } = folder.card.entry.body
   const title = `${tag}: ${name}`
   return (
@@ -101,12 +108,14 @@ export const WrenchPage = (
           .filter((part) => part !== undefined)
           .join(' · ')}
       </p>
-      <p>
-        <a class="key" href={`/ask/adapter-setting?wrench=${encodeURIComponent(tag)}`}>
-          {register.askWith}
-        </a>
-      </p>
-      <WrenchKeys words={parts.language.words} tag={tag} />
+      {usable(status) && (
+        <p>
+          <a class="key" href={`/ask/adapter-setting?wrench=${encodeURIComponent(tag)}`}>
+            {register.askWith}
+          </a>
+        </p>
+      )}
+      <WrenchKeys words={parts.language.words} tag={tag} status={status} />
       <History found={parts.found} language={parts.language} />
       <h2>{register.checks}</h2>
       {folder.checks.length === 0 ? (
@@ -114,16 +123,19 @@ export const WrenchPage = (
       ) : (
         <Checks found={parts.found} language={parts.language} />
       )}
-      <ReportLinks tag={tag} checks={checksOf(folder)} words={parts.language.words} />
-      <ul>
+      <ul class="entries">
         {folder.checks.map((kept) => (
           <li key={kept.entry.id}>
-            {kept.entry.body.date} <EntryKeys words={parts.language.words} kind="check" id={kept.entry.id} />{' '}
+            <a class="key" href={reportAddress(tag, kept.entry.id)}>
+              {reportTitle(kept, parts.language.words)}
+            </a>{' '}
+            <EntryKeys words={parts.language.words} kind="check" id={kept.entry.id} />{' '}
             <Corrected words={parts.language.words} kept={kept} />
           </li>
         ))}
       </ul>
       <p>
+        {parts.language.words.register.card}:{' '}
         <EntryKeys words={parts.language.words} kind="wrench" id={folder.card.entry.id} />{' '}
         <Corrected words={parts.language.words} kept={folder.card} />
       </p>

@@ -6,8 +6,9 @@ import type { Shop } from '../../../desk/shop.ts'
 import type { Answer } from '../../../questions/answer.ts'
 import { isQuestionName, type QuestionName, questions } from '../../../questions/index.ts'
 import type { FleetRow } from '../../../register/fleet.ts'
-import { usable } from '../../../register/status-rules.ts'
+import { hangs, usable } from '../../../register/status-rules.ts'
 import type { Language } from '../../../words/index.ts'
+import { marks } from '../../status-marks.ts'
 import { inputsTaken } from '../../taken.ts'
 import { isShow, pageOf } from '../api/wrench-lists.ts'
 import { problem, sendProblem } from '../problem.ts'
@@ -20,6 +21,7 @@ import { addressOf, filledIn, languageOf, type Query, send } from './page.ts'
 import { WrenchPage } from './register-pages.tsx'
 import { Shell } from './shell.tsx'
 import { StartPage } from './start.tsx'
+import { TopicKeys } from './topic-keys.tsx'
 import { baseOf, TakeAlong } from './ways-out.tsx'
 
 // Several values of one field are shown joined as they may be typed: adapters with +, readings with ;, points with |.
@@ -37,15 +39,25 @@ const shownValues = (
 const ROWS = 60
 const AT_HAND = 12
 const MOST_WRENCHES = 60
+const MOST_PAGES = 4
 const PATIENCE_MS = 300
 
+/** The first wrenches that hang here, as they hang; those that are gone are passed over, in a few pages at most. */
+const hangingIn = async (register: Shop, most: number): Promise<readonly FleetRow[]> => {
+  const rows: FleetRow[] = []
+  let after: string | undefined
+  for (let page = 0; page < MOST_PAGES && rows.length < most; page += 1) {
+    const { rows: found, next } = await register.board(MOST_WRENCHES, after)
+    rows.push(...found.filter(({ status }) => hangs(status.status)))
+    after = next
+    if (after === undefined) break
+  }
+  return rows.slice(0, most)
+}
+
 /** The wrenches that may be picked on a page; a register that is away or slow is no reason to show no page. */
-const rowsIn = (register: Shop, limit: number): Promise<readonly FleetRow[]> =>
-  inTime(
-    register.board(limit).then((page) => page.rows.filter(({ status }) => usable.includes(status.status))),
-    PATIENCE_MS,
-    [],
-  )
+const rowsIn = (register: Shop, most: number): Promise<readonly FleetRow[]> =>
+  inTime(hangingIn(register, most), PATIENCE_MS, [])
 
 export interface KioskParts {
   readonly desk: Desk
@@ -117,6 +129,7 @@ export const kioskRoutes = (app: FastifyInstance, { desk, shop, register, public
             </div>
           </div>
         </div>
+        {question === 'does-it-matter' && <TopicKeys words={words} locale={locale} />}
         <AnswerLine />
         <Keypad words={words} />
         <AngleDialog words={words} />
@@ -159,7 +172,11 @@ export const kioskRoutes = (app: FastifyInstance, { desk, shop, register, public
     words,
     locale,
     system: desk.system,
-    wrenches: rows.map(({ folder }) => folder.card.entry.body),
+    wrenches: rows.map(({ folder, status: { status } }) => {
+      const { tag, name } = folder.card.entry.body
+      const held = usable(status) ? '' : ` ${marks[status]} ${words.register.statuses[status]}`
+      return { tag, label: `${tag}${held}: ${name}` }
+    }),
   })
 
   app.get('/board', hidden, async (request, reply) => {

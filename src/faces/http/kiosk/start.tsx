@@ -2,23 +2,33 @@
 import { topics } from '../../../../commands/index.ts'
 import { offersOf } from '../../../../commands/topic.ts'
 import type { FleetRow } from '../../../register/fleet.ts'
+import { usable } from '../../../register/status-rules.ts'
+import { marks } from '../../status-marks.ts'
 import { AskLine } from './ask-line.tsx'
 import { type PageParts, Shell } from './shell.tsx'
 
 const most = ['adapter-setting', 'hand-position', 'lubricant', 'does-it-matter'] as const
+
+const isMost = (name: string): boolean => (most as readonly string[]).includes(name)
 
 const InHand = ({ rows, words }: { rows: readonly FleetRow[]; words: PageParts['language']['words'] }) =>
   rows.length === 0 ? null : (
     <section class="topic" aria-labelledby="in-hand">
       <h2 id="in-hand">{words.kiosk.inHand}</h2>
       <ul class="keys">
-        {rows.map(({ folder, status }) => {
+        {rows.map(({ folder, status: { status } }) => {
           const { tag, name } = folder.card.entry.body
+          const named = encodeURIComponent(tag)
           return (
             <li key={tag}>
-              <a class="key wrench" href={`/ask/adapter-setting?wrench=${encodeURIComponent(tag)}`}>
+              {/* One that is not to be pulled with leads to why, not to a number. */}
+              <a class="key wrench" href={usable(status) ? `/ask/adapter-setting?wrench=${named}` : `/wrench/${named}`}>
                 <strong>{tag}</strong> <span>{name}</span>
-                {status.status !== 'in-service' && <small>{words.register.statuses[status.status]}</small>}
+                {status !== 'in-service' && (
+                  <small>
+                    <span aria-hidden="true">{marks[status]}</span> {words.register.statuses[status]}
+                  </small>
+                )}
               </a>
             </li>
           )
@@ -55,12 +65,13 @@ export const StartPage = (parts: PageParts & { rows: readonly FleetRow[] }) => {
       <AskLine words={words} text="" />
       <h2>{words.kiosk.more}</h2>
       {topics
-        .filter((topic) => offersOf(topic).length > 0)
+        .map((topic) => ({ ...topic, others: offersOf(topic).filter((name) => !isMost(name)) }))
+        .filter(({ others }) => others.length > 0)
         .map((topic) => (
           <section class="topic" key={topic.name} aria-labelledby={`topic-${topic.name}`}>
             <h3 id={`topic-${topic.name}`}>{words.topics[topic.name]}</h3>
             <ul class="keys">
-              {offersOf(topic).map((name) => (
+              {topic.others.map((name) => (
                 <li key={name}>
                   <a class="key" href={`/ask/${name}`}>
                     {words.questions[name]}

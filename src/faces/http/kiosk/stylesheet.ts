@@ -56,6 +56,7 @@ table { border-collapse: collapse; width: 100% } th, td { text-align: start; pad
 p > .key { inline-size: fit-content }
 .entry-keys a { display: inline-block; padding: .6rem .5rem; color: inherit } textarea { width: 100%; padding: .5rem .9rem; font: inherit; font-size: 1.2rem; color: inherit; background: var(--sheet); border: 2px solid var(--rule); border-radius: .6rem }
 .board { list-style: none; padding: 0; display: grid; gap: 1rem } .status { margin: .5rem 0 } .status.out-of-limit, .status.check-before-use { color: var(--wrong) }
+.entries { list-style: none; padding: 0 } .entries > li { display: flex; flex-wrap: wrap; gap: .25rem 1rem; align-items: center }
 .lists { grid-template-columns: repeat(auto-fill, minmax(10rem, 1fr)); margin-bottom: 1.5rem } .lists [aria-current] { background: var(--ink); color: var(--paper) }
 .history img { max-width: 60rem }
 footer { border-top: 1px solid var(--rule); color: var(--quiet); margin-top: 2rem } footer a { color: inherit; display: inline-block; padding: .75rem 0 }

@@ -1,6 +1,7 @@
 // Keys that lead to writing: what may be added to a wrench or to the board, and how an entry is corrected or taken back.
 import type { WrenchFolder } from '../../../register/book.ts'
 import type { Entry, Kind } from '../../../register/records.ts'
+import { hangs, type Status } from '../../../register/status-rules.ts'
 import type { Words } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
 
@@ -31,19 +32,24 @@ const Keys = ({
 
 export const BoardKeys = ({ words }: KeyParts) => <Keys words={words} kinds={['wrench', 'gauge']} known={{}} />
 
-export const WrenchKeys = ({ words, tag }: KeyParts & { tag: string }) => (
+/** A wrench that is gone is not checked here: what happened to it since is told first, for instance that it came back. */
+export const WrenchKeys = ({ words, tag, status }: KeyParts & { tag: string; status: Status }) => (
   <>
-    <p>
-      <a class="key strong" href={`/wrench/${encodeURIComponent(tag)}/check`}>
-        {`${words.keep.guided}: ${tag}`}
-      </a>
-    </p>
-    <p data-resume={tag} hidden>
-      <a class="key" href={`/wrench/${encodeURIComponent(tag)}/check`}>
-        {words.keep.goOn}
-      </a>
-    </p>
-    <Keys words={words} kinds={['check', 'event', 'uses']} known={{ wrench: tag }} />
+    {hangs(status) && (
+      <>
+        <p>
+          <a class="key strong" href={`/wrench/${encodeURIComponent(tag)}/check`}>
+            {`${words.keep.guided}: ${tag}`}
+          </a>
+        </p>
+        <p data-resume={tag} hidden>
+          <a class="key" href={`/wrench/${encodeURIComponent(tag)}/check`}>
+            {words.keep.goOn}
+          </a>
+        </p>
+      </>
+    )}
+    <Keys words={words} kinds={hangs(status) ? ['check', 'event', 'uses'] : ['event']} known={{ wrench: tag }} />
   </>
 )
 

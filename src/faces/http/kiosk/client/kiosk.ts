@@ -2,6 +2,7 @@
 // shared looks after itself. It asks nothing but the shop's own server.
 import { watchAngle } from './angle.ts'
 import { watchAnswerLine } from './answer-line.ts'
+import { watchDays } from './days.ts'
 import { watchIdle } from './idle.ts'
 import { watchKeypad } from './keypad.ts'
 import { watchLine } from './line.ts'
@@ -17,6 +18,7 @@ watchAnswerLine()
 watchAngle()
 offerRecent()
 watchIdle()
+watchDays()
 watchScreen()
 resumeCheck()
 document.documentElement.classList.add('with-script')

@@ -1,0 +1,37 @@
+// What the topics of does-it-matter are called where one is picked: by group, in plain words; the slug stays what is sent.
+
+export const matterTopics = {
+  groups: {
+    care: 'Der Schlüssel und seine Pflege',
+    joint: 'Mutter, Schraube und was daran ist',
+    pull: 'Wie gezogen wird',
+    reach: 'Was zwischen Schlüssel und Mutter sitzt',
+    tool: 'Welcher Schlüssel zu kaufen ist',
+  },
+  names: {
+    calibration: 'Einen Schlüssel prüfen lassen',
+    dropped: 'Ein Schlüssel, der gefallen ist',
+    'loosening-with-it': 'Lösen mit dem Drehmomentschlüssel',
+    'stored-wound-up': 'Gespannt gelagert',
+    'under-a-fifth': 'Am unteren Ende seiner Skala benutzt',
+    'anti-seize': 'Montagepaste auf dem Gewinde',
+    oil: 'Öl oder Fett auf dem Gewinde',
+    're-used-nut': 'Eine wiederverwendete Sicherungsmutter',
+    washers: 'Scheiben unter der Mutter',
+    'wheel-re-torque': 'Räder nach einer Weile nachziehen',
+    'clicked-twice': 'Ein zweites Mal geklickt',
+    'hand-position': 'Wo die Hand anfasst',
+    jerked: 'Mit einem Ruck gezogen',
+    'pipe-on-the-handle': 'Ein Rohr auf dem Griff',
+    'adapter-square': 'Ein Krähenfuß im rechten Winkel',
+    'adapter-straight': 'Ein Krähenfuß geradeaus',
+    bars: 'Verlängerungen unter dem Antrieb',
+    'changed-head': 'Ein anderer Kopf am Schlüssel',
+    'chained-spanner': 'Ein eingehängter Schraubenschlüssel',
+    'flex-head': 'Ein geneigter Gelenkkopf',
+    'size-adapters': 'Reduzierstücke',
+    swivel: 'Ein Kardangelenk',
+    'digital-or-click': 'Digital oder Klick',
+    price: 'Ein billiger Schlüssel',
+  },
+} as const

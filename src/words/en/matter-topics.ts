@@ -1,0 +1,37 @@
+// What the topics of does-it-matter are called where one is picked: by group, in plain words; the slug stays what is sent.
+
+export const matterTopics = {
+  groups: {
+    care: 'The wrench and its care',
+    joint: 'Nut, bolt and what is on them',
+    pull: 'How it is pulled',
+    reach: 'What sits between wrench and nut',
+    tool: 'Which wrench to buy',
+  },
+  names: {
+    calibration: 'Having a wrench checked',
+    dropped: 'A wrench that was dropped',
+    'loosening-with-it': 'Loosening with a torque wrench',
+    'stored-wound-up': 'Stored wound up',
+    'under-a-fifth': 'Used near the bottom of its scale',
+    'anti-seize': 'Anti-seize on the threads',
+    oil: 'Oil or grease on the threads',
+    're-used-nut': 'A locking nut used again',
+    washers: 'Washers under the nut',
+    'wheel-re-torque': 'Wheels torqued again after a while',
+    'clicked-twice': 'Clicked a second time',
+    'hand-position': 'Where the hand holds',
+    jerked: 'Pulled with a jerk',
+    'pipe-on-the-handle': 'A pipe on the handle',
+    'adapter-square': 'A crowfoot at a right angle',
+    'adapter-straight': 'A crowfoot straight ahead',
+    bars: 'Extension bars under the drive',
+    'changed-head': 'Another head on the wrench',
+    'chained-spanner': 'A spanner hooked onto the wrench',
+    'flex-head': 'A tilted flex head',
+    'size-adapters': 'Drive-size adapters',
+    swivel: 'A universal joint',
+    'digital-or-click': 'Digital or click',
+    price: 'A cheap wrench',
+  },
+} as const

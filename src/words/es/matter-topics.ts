@@ -1,0 +1,37 @@
+// What the topics of does-it-matter are called where one is picked: by group, in plain words; the slug stays what is sent.
+
+export const matterTopics = {
+  groups: {
+    care: 'La llave y su cuidado',
+    joint: 'Tuerca, perno y lo que llevan',
+    pull: 'Cómo se tira',
+    reach: 'Lo que va entre llave y tuerca',
+    tool: 'Qué llave comprar',
+  },
+  names: {
+    calibration: 'Hacer comprobar una llave',
+    dropped: 'Una llave que se cayó',
+    'loosening-with-it': 'Aflojar con la llave dinamométrica',
+    'stored-wound-up': 'Guardada con carga',
+    'under-a-fifth': 'Usada en lo bajo de su escala',
+    'anti-seize': 'Antigripante en la rosca',
+    oil: 'Aceite o grasa en la rosca',
+    're-used-nut': 'Una tuerca de seguridad usada otra vez',
+    washers: 'Arandelas bajo la tuerca',
+    'wheel-re-torque': 'Reapretar las ruedas tras un tiempo',
+    'clicked-twice': 'Un segundo clic',
+    'hand-position': 'Dónde se pone la mano',
+    jerked: 'Tirar de golpe',
+    'pipe-on-the-handle': 'Un tubo en el mango',
+    'adapter-square': 'Una pata de gallo en ángulo recto',
+    'adapter-straight': 'Una pata de gallo en línea',
+    bars: 'Extensiones bajo el cuadrado',
+    'changed-head': 'Otro cabezal en la llave',
+    'chained-spanner': 'Una llave enganchada a la llave',
+    'flex-head': 'Un cabezal articulado inclinado',
+    'size-adapters': 'Adaptadores de cuadrado',
+    swivel: 'Una junta universal',
+    'digital-or-click': 'Digital o de clic',
+    price: 'Una llave barata',
+  },
+} as const

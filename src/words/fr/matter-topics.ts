@@ -1,0 +1,37 @@
+// What the topics of does-it-matter are called where one is picked: by group, in plain words; the slug stays what is sent.
+
+export const matterTopics = {
+  groups: {
+    care: 'La clé et son entretien',
+    joint: 'Écrou, vis et ce qu’ils portent',
+    pull: 'La façon de tirer',
+    reach: 'Ce qui est entre la clé et l’écrou',
+    tool: 'Quelle clé acheter',
+  },
+  names: {
+    calibration: 'Faire contrôler une clé',
+    dropped: 'Une clé qui est tombée',
+    'loosening-with-it': 'Desserrer avec la clé dynamométrique',
+    'stored-wound-up': 'Rangée sous tension',
+    'under-a-fifth': 'Employée en bas de son échelle',
+    'anti-seize': 'Antigrippant sur le filet',
+    oil: 'Huile ou graisse sur le filet',
+    're-used-nut': 'Un écrou frein réemployé',
+    washers: 'Des rondelles sous l’écrou',
+    'wheel-re-torque': 'Resserrer les roues après un temps',
+    'clicked-twice': 'Déclenchée une seconde fois',
+    'hand-position': 'L’endroit où la main tient',
+    jerked: 'Tirer d’un coup sec',
+    'pipe-on-the-handle': 'Un tube sur la poignée',
+    'adapter-square': 'Un pied-de-corbeau à angle droit',
+    'adapter-straight': 'Un pied-de-corbeau dans l’axe',
+    bars: 'Des rallonges sous le carré',
+    'changed-head': 'Une autre tête sur la clé',
+    'chained-spanner': 'Une clé accrochée à la clé',
+    'flex-head': 'Une tête articulée inclinée',
+    'size-adapters': 'Des adaptateurs de carré',
+    swivel: 'Un cardan',
+    'digital-or-click': 'Numérique ou à déclenchement',
+    price: 'Une clé bon marché',
+  },
+} as const
