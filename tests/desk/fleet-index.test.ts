@@ -44,38 +44,40 @@ const tagsOf = async ({ shop }: SetUp) =>
     ),
   )
 const folded = async ({ shop, store }: SetUp) => {
-  const { dueThisMonth, outOfLimit, neverChecked } = fleetOf(
+  const { dueThisMonth, checkBeforeUse, outOfLimit, neverChecked } = fleetOf(
     foldBook((await store.since(0, 10_000)).map(({ entry }) => entry)),
     shop.today(),
   )
   const tags = (rows: typeof outOfLimit) => rows.map(({ folder }) => folder.tag)
-  return { due: tags(dueThisMonth), out: tags(outOfLimit), never: tags(neverChecked) }
+  return { due: tags(dueThisMonth), before: tags(checkBeforeUse), out: tags(outOfLimit), never: tags(neverChecked) }
 }
 
 describe('the lists', () => {
-  it('tell what is due this month, out of limit and never checked, and count it', async () => {
+  it('tell what is due this month, to be checked before use, out of limit and never checked, and count it', async () => {
     const set = setUp()
-    for (const tag of ['W-1', 'W-2', 'W-10']) await set.wrench(tag)
+    for (const tag of ['W-1', 'W-2', 'W-3', 'W-10']) await set.wrench(tag)
     await set.check('W-1', '2025-06-20', 100)
     await set.check('W-2', '2026-06-01', 80)
-    expect(await tagsOf(set)).toEqual({ due: ['W-1'], out: ['W-2'], never: ['W-10'] })
-    expect(await set.shop.lists.counts()).toEqual({ due: 1, out: 1, never: 1 })
+    await set.check('W-3', '2026-06-01', 100)
+    await set.shop.keep('event', { wrench: 'W-3', what: 'dropped', date: '2026-06-02' }, keeper)
+    expect(await tagsOf(set)).toEqual({ due: ['W-1'], before: ['W-3'], out: ['W-2'], never: ['W-10'] })
+    expect(await set.shop.lists.counts()).toEqual({ due: 1, before: 1, out: 1, never: 1 })
   })
 
   it('follow what anybody writes, and the day', async () => {
     const set = setUp()
     await set.wrench('W-1')
-    expect(await set.other.lists.counts()).toEqual({ due: 0, out: 0, never: 1 })
+    expect(await set.other.lists.counts()).toEqual({ due: 0, before: 0, out: 0, never: 1 })
     const checked = await set.check('W-1', '2025-07-20', 80)
-    expect(await set.other.lists.counts()).toEqual({ due: 0, out: 1, never: 0 })
+    expect(await set.other.lists.counts()).toEqual({ due: 0, before: 0, out: 1, never: 0 })
     if (checked.kind !== 'kept') throw new Error('not kept')
     const taken = await set.shop.keep('withdrawal', { supersedes: checked.entry.id, why: 'wrong wrench' }, keeper)
     expect(taken.kind).toBe('kept')
-    expect(await set.other.lists.counts()).toEqual({ due: 0, out: 0, never: 1 })
+    expect(await set.other.lists.counts()).toEqual({ due: 0, before: 0, out: 0, never: 1 })
     await set.check('W-1', '2025-07-21', 100)
-    expect(await set.other.lists.counts()).toEqual({ due: 0, out: 0, never: 0 })
+    expect(await set.other.lists.counts()).toEqual({ due: 0, before: 0, out: 0, never: 0 })
     set.on('2026-07-01')
-    expect(await set.other.lists.counts()).toEqual({ due: 1, out: 0, never: 0 })
+    expect(await set.other.lists.counts()).toEqual({ due: 1, before: 0, out: 0, never: 0 })
   })
 
   it('page by page show each wrench once', async () => {

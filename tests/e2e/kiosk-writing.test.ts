@@ -129,6 +129,15 @@ describe.runIf(hasBrowser)('a kiosk that writes', () => {
     // Some twenty pages, one after another.
   }, 60_000)
 
+  it('a day that is picked is told as it is kept, however the browser writes days', async () => {
+    const context = await screen()
+    const page = await context.newPage()
+    await signIn(page, '/keep/event?wrench=W-03')
+    await page.locator('#in-date').fill('2026-03-05')
+    expect(await page.locator('output[for=in-date]').textContent()).toBe('2026-03-05')
+    await context.close()
+  })
+
   it('signing in needs no keyboard: the PIN is touched, and not shown', async () => {
     const context = await screen()
     const page = await context.newPage()

@@ -4,7 +4,6 @@ import { matters } from '../../src/questions/matters/index.ts'
 import { links } from '../../src/questions/matters/links.ts'
 import { groups, type Slug, slugs, statements } from '../../src/questions/matters/topic.ts'
 import { wheelsAgain } from '../../src/tables/wheels.ts'
-import { languages } from '../../src/words/index.ts'
 import { answered, ask, cautionsOf, codesOf, numberOf, quantityIn, resultOf, rowsOf } from '../support/desk.ts'
 
 const matter = (topic: string, numbers: Readonly<Record<string, string>> = {}) =>
@@ -49,9 +48,11 @@ describe('the list of topics', () => {
     expect(groups).toEqual(['care', 'joint', 'pull', 'reach', 'tool'])
   })
 
-  it('is told in the words of the input, whole and in order', () => {
-    const { measure } = languages.en.words.inputs.topic
-    expect(measure.replace('Or one of: ', '').replace(/\.$/, '').split(/[;,] /)).toEqual(slugs)
+  it('is told whole and in order to whoever asks about none of it', () => {
+    const [fault] = ask('does-it-matter', { topic: 'the weather' }).faults
+    expect(fault?.code).toBe('not-allowed')
+    const told = (fault?.hint ?? '').matchAll(/(?:care|joint|pull|reach|tool): ([^;.]+)/g)
+    expect([...told].flatMap(([, list]) => (list as string).split(/, | or /))).toEqual(slugs)
   })
 })
 

@@ -162,7 +162,7 @@ export const GuidedPage = (page: PageParts & { parts: GuidedParts }) => {
       <h1>{title}</h1>
       {(isUnderWay || parts.asked['way'] !== undefined) && <p class="fact">{document.headline}</p>}
       {document.means !== undefined && (
-        <p class="fact">
+        <p class="means">
           <strong>{document.means}</strong>
         </p>
       )}

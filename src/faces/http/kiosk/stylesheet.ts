@@ -20,7 +20,7 @@ main, .top, footer { max-width: 84rem; margin: 0 auto; padding: 1rem 1.25rem }
 .languages a { padding: .75rem 1rem; min-height: 44px; color: inherit } .languages a[aria-current] { font-weight: 700; text-decoration: none; border-inline-start: 6px solid currentColor }
 .skip { position: absolute; inset-inline-start: -100vw } .skip:focus { inset-inline-start: 1rem; background: var(--paper); padding: 1rem }
 h1 { font-size: 2rem; line-height: 1.2; margin: .5rem 0 } h2 { font-size: 1.2rem; margin: 1.5rem 0 .5rem } h3 { font-size: 1rem; margin: 0 0 .25rem; color: var(--quiet) }
-.lead, .fact { font-size: 1.2rem; margin: 0 0 1rem }
+.lead, .fact, .means { font-size: 1.2rem; margin: 0 0 1rem }
 ul { margin: 0; padding-inline-start: 1.25rem } li { margin: .2rem 0 } .deeper { margin-inline-start: 1.25rem }
 .keys { list-style: none; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(16rem, 1fr)); gap: .75rem }
 .keys li { margin: 0; display: grid }
