@@ -15,7 +15,7 @@ import {
 import { type Length, type LengthRole, lengthsOf } from './lengths.ts'
 import { isDimension } from './measure.ts'
 import { nearest, type Placed, pull, type Scene } from './scene.ts'
-import { type Torque, torquesOf } from './torques.ts'
+import { isWide, type Torque, torquesOf } from './torques.ts'
 
 export interface Facts {
   readonly scene: Scene
@@ -46,7 +46,8 @@ const forcesOf = (scene: Scene, torques: readonly Torque[]): readonly Placed[] =
 }
 
 const SCALE_HELD = 6
-const ASKS_WEIGHT = /\b(?:what|how much) (?:weight|load)\b|\bhow (?:heavy|many (?:kilos|kg|pounds|lbs?))\b/
+const ASKS_WEIGHT =
+  /\b(?:what|how much|need|need a|needs) (?:weight|load)\b|\bhow (?:heavy|many (?:kilos|kg|pounds|lbs?))\b/
 
 const isWeighed = (scene: Scene): boolean => {
   if (scene.has('weigh-scale')) return true
@@ -107,6 +108,13 @@ export const factsOf = (scene: Scene): Facts => {
       return best
     },
   }
+}
+
+/** The range of a wrench told as a span (`20-200 Nm`), where one other torque stands beside it; and that torque. */
+export const wholeRange = ({ torques }: Facts): { readonly range: Torque; readonly other: Torque } | undefined => {
+  const range = torques.find(isWide)
+  const [other, ...more] = torques.filter((one) => one !== range)
+  return range && other && more.length === 0 && other.measure.low === undefined ? { range, other } : undefined
 }
 
 export const turnsOf = ({ angles }: Facts): readonly Angle[] => angles.filter(({ turn }) => turn)

@@ -52,8 +52,24 @@ export interface NutFactor extends Placed {
 }
 
 const HELD = 5
-const behind = (scene: Scene, placed: Placed): Cue | undefined =>
-  [1, 2, 3].flatMap((ahead) => scene.cuesAt(placed.at + ahead)).find(({ tag }) => tag === 'state')
+const isState = ({ tag }: Cue): boolean => tag === 'state'
+const passable = new Set(['k', 'factor', 'is', 'of', 'with', 'the', 'when', 'for', '='])
+
+/** The state of threads that a nut factor is of: right behind it, else before it or a little further behind, in the same breath. */
+const beside = (scene: Scene, placed: Placed): Cue | undefined => {
+  const within = (step: 1 | -1, most: number): Cue | undefined => {
+    for (let away = 1; away <= most; away++) {
+      const at = placed.at + step * away
+      const cue = (step === 1 ? scene.cuesAt(at) : scene.cuesBefore(at + 1)).find(isState)
+      if (cue) return cue
+      const piece = scene.pieces[at]
+      const text = piece?.kind === 'word' || piece?.kind === 'mark' ? piece.text : undefined
+      if (text === undefined || !passable.has(text)) return undefined
+    }
+    return undefined
+  }
+  return within(1, 1) ?? within(-1, 3) ?? within(1, 3)
+}
 
 /** Nut factors: small plain numbers held by the word, and those that follow one in the same breath. */
 export const nutFactorsOf = (scene: Scene): readonly NutFactor[] => {
@@ -65,7 +81,7 @@ export const nutFactorsOf = (scene: Scene): readonly NutFactor[] => {
     const last = found.at(-1)
     const follows = last !== undefined && placed.at - last.at <= 4
     if (!(near && near.score > HELD && near.cue.tag === 'k-factor') && !follows) continue
-    const state = behind(scene, placed)?.name
+    const state = beside(scene, placed)?.name
     found.push({ ...placed, ...(state === undefined ? {} : { state }) })
   }
   return found
@@ -125,6 +141,11 @@ const ofTheFigure = (scene: Scene, cue: Cue): boolean => {
   )
 }
 
+const isBehindTorque = (scene: Scene, cue: Cue): boolean => {
+  const before = scene.pieces[cue.first - 1]
+  return before?.kind === 'measure' && before.measure.unit?.dimension === 'torque'
+}
+
 const orJoined = (scene: Scene, cue: Cue): boolean =>
   word(scene, cue.first - 1) === 'or' || word(scene, cue.next) === 'or'
 
@@ -143,6 +164,10 @@ export const statesOf = (scene: Scene): States => {
     ? dry
     : (lubricated.find((cue) => cue !== to && ofTheFigure(scene, cue) && cue.name !== to?.name) ??
       (dry && (to || ofTheFigure(scene, dry)) ? dry : undefined))
+  // `140 Nm oiled, but I did them dry`: the figure is for oil.
+  const [figured, ...more] = lubricated
+  if (!open && dry && !ofTheFigure(scene, dry) && figured && more.length === 0 && isBehindTorque(scene, figured))
+    return { from: figured, to: dry, general }
   if (to === undefined && dry && !from && !open) return { to: dry, general }
   return { ...(from ? { from } : {}), ...(to ? { to } : {}), general: general || open }
 }

@@ -97,11 +97,15 @@ const nouns: ReadonlySet<CueTag> = new Set<CueTag>([
   'arm',
 ])
 
+/** What is far too short to be a wrench leaves the noun to the length that is one; a drive size may stand before it. */
+const mayHold = ({ tag }: Cue, { measure }: Placed): boolean =>
+  tag !== 'wrench' || measure.kind === 'bare' || isDriveSize(measure) || siOf(measure) >= SHORTEST_LEVER
+
 /** For each length the cue that holds it: the strongest pairs first, each noun once; a row of lengths may share one. */
 const heldBy = (scene: Scene, all: readonly Placed[]): ReadonlyMap<Placed, Near> => {
   const pairs: Array<{ readonly placed: Placed; readonly near: Near }> = []
   for (const placed of all)
-    for (const { cue, score, after } of nearby(scene, placed, tags))
+    for (const { cue, score, after } of nearby(scene, placed, tags).filter(({ cue: near }) => mayHold(near, placed)))
       pairs.push({ placed, near: { cue, score: score + (roles.get(cue.tag)?.[1] ?? 0), after } })
   pairs.sort((one, other) => other.near.score - one.near.score)
   const held = new Map<Placed, Near>()
@@ -124,10 +128,15 @@ const roleOf = (scene: Scene, placed: Placed, best: Near | undefined): Omit<Leng
   if (usual && !unitless) return { role: 'lever', score: best?.score ?? 5, unitless }
   if (!best) return { role: undefined, score: 0, unitless }
   const role = roles.get(best.cue.tag)?.[0]
+  if (isDriveSize(measure) && ['drive', 'dr'].includes(wordAt(scene, placed.at + 1)))
+    return { role: 'drive', score: best.score, unitless }
   // An arm is the wrench's where it is long, and that of a tool where it is short.
   if (best.cue.tag === 'arm' && !unitless && siOf(measure) < SHORT_ARM) {
     return { role: 'adapter', score: best.score, unitless }
   }
+  // `the centre of the crowfoot is 34 mm from the drive`
+  if (role === 'from-drive' && !unitless && siOf(measure) < SHORT_ARM && pull(scene, placed, 'crowfoot', 'adapter') > 5)
+    return { role: 'adapter', score: best.score, unitless }
   const adjectival = best.after && best.score >= 9.5
   if (
     isDriveSize(measure) &&
@@ -156,6 +165,15 @@ const inInches = (length: Length): Length =>
     ? { ...length, measure: { ...length.measure, kind: 'quantity', unit: units.in }, unitless: false, assumed: true }
     : length
 
+/** `10 inches from the drive instead of 16`: the other one is in the same unit. */
+const inItsUnit = (scene: Scene, placed: Placed, before: readonly Length[]): Placed => {
+  const unit = before.at(-1)?.measure.unit
+  const isOther = wordAt(scene, placed.at - 1) === 'of' && wordAt(scene, placed.at - 2) === 'instead'
+  return placed.measure.kind === 'bare' && isOther && unit?.dimension === 'length'
+    ? { ...placed, measure: { ...placed.measure, kind: 'quantity', unit } }
+    : placed
+}
+
 const ROW_BREAK = 9.5
 
 /** Every length with its role. `taken`: bare numbers that are something else already. What stands in one row with another takes its role where it has none of its own. */
@@ -165,9 +183,10 @@ export const lengthsOf = (scene: Scene, taken: ReadonlySet<number>): readonly Le
     ({ measure, at }) => isDimension(measure, 'length') || (measure.kind === 'bare' && !taken.has(at)),
   )
   const held = heldBy(scene, all)
-  for (const placed of all) {
+  for (const written of all) {
+    const placed = inItsUnit(scene, written, out)
     const { measure } = placed
-    const length = inInches({ ...placed, ...roleOf(scene, placed, held.get(placed)) })
+    const length = inInches({ ...placed, ...roleOf(scene, placed, held.get(written)) })
     const before = out.at(-1)
     const row = measure.list !== undefined && before?.measure.list === measure.list
     const apart = before && placed.at - before.at === 2 && ['or', 'and'].includes(wordAt(scene, placed.at - 1))

@@ -1,6 +1,6 @@
 // Which topics a text may be about, and how strongly: by the things that it names and by the quantities that it gives.
 import type { CueTag } from './cues.ts'
-import { bendAngles, type Facts, turnsOf } from './facts.ts'
+import { bendAngles, type Facts, turnsOf, wholeRange } from './facts.ts'
 import { isHalfWidth } from './half-width.ts'
 import { isDimension } from './measure.ts'
 
@@ -101,7 +101,7 @@ export const ofTightening = ({ scene, torques, percents, nutFactors }: Facts): b
 /** A word of the trade, without which `old` or `dropped` says nothing about a torque wrench. */
 export const ofTools = ({ scene }: Facts): boolean =>
   scene.has('wrench', 'pair', 'interval', 'tolerance', 'check', 'compare') ||
-  /\b(?:torq|retorq|re-torq|tight|click|wind|wound|spring|zero)/.test(scene.folded)
+  /\b(?:torq|retorq|re-torq|tight|click|jerk|wind|wound|spring|zero)/.test(scene.folded)
 
 const lubricantScore = (facts: Facts): number => {
   const { scene, states, torques, nutFactors, forces } = facts
@@ -112,7 +112,8 @@ const lubricantScore = (facts: Facts): number => {
     named +
     when(torques.length > 0, 1) +
     when(nutFactors.length > 1, 4) +
-    when(scene.has('reduce'), 1) -
+    when(scene.has('reduce'), 1) +
+    when(states.from !== undefined && states.to !== undefined, 3) -
     when(dryOnly, 4) -
     when(forces.length > 0 && nutFactors.length === 1, 2)
   )
@@ -134,7 +135,12 @@ const checkScore = ({ scene, torques }: Facts): number => {
     when(scene.has('tester'), 5) +
     when(row >= 3, 3) +
     when(scene.has('check') && torques.length > 1, 3) +
-    when(atSetting && torques.length > 1, 3)
+    when(atSetting && torques.length > 1, 3) +
+    when(
+      scene.has('check') &&
+        torques.filter(({ measure, role }) => measure.kind === 'bare' && role === 'claimed').length > 1,
+      3,
+    )
   )
 }
 
@@ -144,6 +150,15 @@ const asksPull = ({ scene, torques, size }: Facts): boolean =>
   (size === undefined &&
     torques.length > 0 &&
     /\bhow many (?:pounds|lbs|kilos|kg|newtons)\b(?! of torque)|\bpounds on the scale\b/.test(scene.folded))
+
+/** `20-200 Nm, good at 25 Nm?`: a wrench by both ends of its range, and one torque in question. */
+const asksRange = (facts: Facts): boolean =>
+  /\?/.test(facts.scene.text) && facts.scene.has('wrench', 'drive') && wholeRange(facts) !== undefined
+
+/** How far to turn a bolt. */
+const asksTurn = ({ scene }: Facts): boolean =>
+  /\b(?:turn(?:ing)? angle|angle of turn|how far (?:do i |should i |to )?turn|how many degrees)\b/.test(scene.folded) ||
+  (scene.has('snug') && /\b(?:angle|degrees?|how much clamp)\b|°/.test(scene.folded))
 
 /** Which of the shop's wrenches does it: one torque is told, and no wrench. */
 const asksWhich = ({ scene, torques, lengthOf }: Facts): boolean => {
@@ -186,7 +201,10 @@ export const scoresOf = (facts: Facts): Scores => {
       when(forces.length > 0 && usable && size !== undefined && facts.nutFactors.length === 0 && has('k-factor'), 5),
     bolt:
       when(size !== undefined && grade !== undefined && !usable, 8) + when(has('strength') && size !== undefined, 3),
-    turn: when(turnsOf(facts).length > 0 && size !== undefined && !usable, 6),
+    turn: when(
+      (turnsOf(facts).length > 0 || asksTurn(facts)) && size !== undefined && !usable,
+      asksTurn(facts) ? 9 : 6,
+    ),
     prevailing: when(has('prevailing'), 7),
     scale: when(weighed, 7) + when(weighed && forces.length > 0, 3) + when(weighed && facts.lengths.length > 0, 1),
     check: checkScore(facts),
@@ -200,7 +218,8 @@ export const scoresOf = (facts: Facts): Scores => {
       when(has('of-scale') && has('of-reading'), 2),
     range:
       when(has('lowest') && has('range', 'wrench', 'weigh-scale'), 8) +
-      when(has('ask-matter') && torques.some(({ role }) => role === 'range') && usable && reach < LEAST, 5),
+      when(has('ask-matter') && torques.some(({ role }) => role === 'range') && usable && reach < LEAST, 5) +
+      when(asksRange(facts) && !has('ask-matter') && reach < LEAST, 5),
     interval:
       when(has('interval'), 4) +
       when(

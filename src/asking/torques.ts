@@ -2,6 +2,7 @@
 import { type Unit, units } from '../core/unit.ts'
 import type { CueTag } from './cues.ts'
 import { isDimension, type Measure, textOf } from './measure.ts'
+import type { Piece } from './pieces.ts'
 import { nearest, type Placed, type Scene } from './scene.ts'
 
 export type TorqueRole = 'wanted' | 'dialled' | 'range' | 'claimed' | 'at-setting' | 'prevailing'
@@ -38,12 +39,22 @@ const soleUnit = (scene: Scene): Unit | undefined => {
   return all.size === 1 ? [...all][0] : undefined
 }
 
+const word = (scene: Scene, at: number): string => {
+  const piece = scene.pieces[at]
+  return piece?.kind === 'word' ? piece.text : ''
+}
+
 const wrenchTags: ReadonlySet<CueTag> = new Set<CueTag>(['wrench'])
 
 const isWrenchNear = (scene: Scene, placed: Placed): boolean => {
   const near = nearest(scene, placed, wrenchTags)
-  return near?.after === true && near.score > 10
+  // `40 on the clicker` is what it is set to; `a 40 Nm wrench` is how far it goes.
+  return near?.after === true && near.score > 10 && word(scene, placed.at + 1) !== 'on'
 }
+
+/** `set 40`: dialled, where it is not asked what to set. */
+const isSet = (scene: Scene, placed: Placed): boolean =>
+  word(scene, placed.at - 1) === 'set' && !scene.cuesBefore(placed.at).some(({ tag }) => tag === 'ask-setting')
 
 const LEAST_HELD = 3
 
@@ -53,6 +64,7 @@ const settingMark = (scene: Scene, placed: Placed): boolean => {
 }
 
 const roleOf = (scene: Scene, placed: Placed): Pick<Torque, 'role' | 'score' | 'sourced'> => {
+  if (isSet(scene, placed)) return { role: 'dialled', score: 11, sourced: false }
   if (isWrenchNear(scene, placed)) return { role: 'range', score: 12, sourced: false }
   if (settingMark(scene, placed)) return { role: 'at-setting', score: 12, sourced: false }
   const best = nearest(scene, placed, tags)
@@ -62,11 +74,6 @@ const roleOf = (scene: Scene, placed: Placed): Pick<Torque, 'role' | 'score' | '
   }
   if (!best || best.score < LEAST_HELD) return { role: undefined, score: 0, sourced: false }
   return { role: roles.get(best.cue.tag), score: best.score, sourced: best.cue.tag === 'sourced' }
-}
-
-const word = (scene: Scene, at: number): string => {
-  const piece = scene.pieces[at]
-  return piece?.kind === 'word' ? piece.text : ''
 }
 
 /** `of torque` behind pounds, or a wrench and a spec around them. */
@@ -99,6 +106,29 @@ const torqueUnit = (
 const HELD = 8 // a bare number must be held closely to be a torque at all
 const SMALLEST_BARE = 2
 
+/** `at 150 ft-lb: 144 145 143`: a row behind a setting and its colon is what was read there. */
+const readAt = (scene: Scene, { measure, at }: Placed, before: readonly Torque[]): boolean => {
+  const last = before.at(-1)
+  if (measure.fraction || last === undefined) return false
+  const between = scene.pieces[at - 1]
+  if (last.at === at - 2 && between?.kind === 'word' && gave.has(between.text)) return last.unit !== undefined
+  const isNext = last.at >= at - 2 && (last.at === at - 1 || isMark(between))
+  return isNext && (settingMark(scene, last) || (last.measure.kind === 'bare' && last.role === 'claimed'))
+}
+
+const read: Pick<Torque, 'role' | 'score' | 'sourced'> = { role: 'claimed', score: 8, sourced: false }
+const gave = new Set(['got', 'gave', 'get', 'gives', 'read', 'reads', 'showed', 'shows'])
+const isMark = (piece: Piece | undefined): boolean => piece?.kind === 'mark' && [':', ',', ';'].includes(piece.text)
+
+/** No spec is so wide: from here on a span beside another torque is how far a wrench goes. */
+const WIDE = 3
+
+export const isWide = ({ measure: { low, high } }: Pick<Torque, 'measure'>): boolean =>
+  low !== undefined && high !== undefined && high >= WIDE * low
+
+const isWrenchRange = (one: Torque, all: readonly Torque[]): boolean =>
+  isWide(one) && all.some((other) => other !== one && other.measure.low === undefined)
+
 /** Every torque. `weighed`: the text is about a scale, so that pounds and kilos are pulls. */
 export const torquesOf = (scene: Scene, weighed: boolean, taken: ReadonlySet<number>): readonly Torque[] => {
   const sole = soleUnit(scene)
@@ -106,12 +136,15 @@ export const torquesOf = (scene: Scene, weighed: boolean, taken: ReadonlySet<num
   for (const placed of scene.placed) {
     const unit = taken.has(placed.at) ? undefined : torqueUnit(scene, placed, weighed, sole)
     if (!unit) continue
-    const { role, score, sourced } = roleOf(scene, placed)
     const { measure, at, start, end } = placed
-    if (measure.kind === 'bare' && (score < HELD || measure.value < SMALLEST_BARE)) continue
+    const shown = measure.kind === 'bare' && readAt(scene, placed, torques)
+    const { role, score, sourced } = shown ? read : roleOf(scene, placed)
+    if (measure.kind === 'bare' && !shown && (score < HELD || measure.value < SMALLEST_BARE)) continue
     torques.push({ measure, at, start, end, role, score, sourced, ...unit })
   }
-  return torques
+  return torques.map((one) =>
+    isWrenchRange(one, torques) ? { ...one, role: 'range', score: 12, sourced: false } : one,
+  )
 }
 
 /** As an input takes it, in the unit that it was taken in. */

@@ -200,7 +200,16 @@ export const ideas = {
     ...['take wheel off', 'break bolt loose', 'bolt out', 'nut off'],
   ],
   stored: [
-    ...['leave wrench', 'leave torque wrench', 'wound up', 'left wound', 'wind down', 'wound down', 'wind back'],
+    ...[
+      'leave wrench',
+      'leave torque wrench',
+      'wound up',
+      'wound to',
+      'left wound',
+      'wind down',
+      'wound down',
+      'wind back',
+    ],
     ...['wound back', 'unwind', 'unwound', 'store', 'storage', 'put away', 'left set', 'leave set', 'left tension'],
     ...['leave tension', 'left loaded', 'leave loaded', 'tensioned', 'slack off', 'back zero', 'dial back'],
     ...['dial down', 'dialed down', 'dialled down', 'lowest setting', 'lowest mark', 'bottom setting', 'turn down'],

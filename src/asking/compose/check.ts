@@ -124,11 +124,27 @@ export const composeCompare = (facts: Facts): Proposal => {
 
 const dates = (facts: Facts): Placed | undefined => facts.scene.placed.find(({ measure }) => measure.kind === 'date')
 
+const monthNames = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'] as const
+const monthOfYear = new RegExp(`\\b(${monthNames.join('|')})[a-z]*\\.? (20\\d\\d)\\b`)
+const usesSince = /\b(\d{1,6}) (?:clicks|uses|cycles|pulls|operations)\b/
+
+const spanOf = (found: RegExpExecArray) => ({ start: found.index, end: found.index + found[0].length })
+
+/** `january 2025`: its first day, from which on the check is due the soonest; shown as assumed. */
+const firstOfMonth = (facts: Facts): Entry | undefined => {
+  const found = monthOfYear.exec(facts.scene.folded)
+  if (!found) return undefined
+  const month = monthNames.indexOf(found[1] as (typeof monthNames)[number]) + 1
+  return entry('last-check', `${found[2]}-${String(month).padStart(2, '0')}-01`, spanOf(found), true)
+}
+
 export const composeInterval = (facts: Facts): Proposal => {
   const date = dates(facts)
   const months = /\b(\d{1,2}) months?\b/.exec(facts.scene.folded)
+  const uses = usesSince.exec(facts.scene.folded)
   return proposal('next-check', [
-    date && entry('last-check', textOf(date.measure), date),
+    date ? entry('last-check', textOf(date.measure), date) : firstOfMonth(facts),
+    uses ? entry('uses', uses[1] as string, spanOf(uses)) : undefined,
     months ? entry('interval', months[0], { start: months.index, end: months.index + months[0].length }) : undefined,
   ])
 }

@@ -134,11 +134,20 @@ export const composeBolt = (facts: Facts): Proposal => {
 
 export const composeTurn = (facts: Facts): Proposal => {
   const [turn] = turnsOf(facts)
-  const grip = facts.lengths.find(({ role }) => role === undefined)
+  const { pieces } = facts.scene
+  const isGrip = ({ at }: Placed): boolean =>
+    [at - 2, at - 1, at + 1].some((near) => {
+      const piece = pieces[near]
+      return piece?.kind === 'word' && /^grip/.test(piece.text)
+    })
+  const measured = facts.lengths.filter(({ unitless }) => !unitless)
+  const grip = measured.find(isGrip) ?? measured.find(({ role }) => role === undefined)
+  const clamp = turn ? undefined : clampOf(facts)
   return proposal('turn-angle', [
     toldEntry('size', facts.size),
     grip && entry('grip-length', textOf(grip.measure), grip),
     turn && entry('turn', textOf(turn.measure), turn),
+    clamp && entry('clamp-force', asForce(clamp).text, clamp),
     toldEntry('class', facts.grade),
   ])
 }

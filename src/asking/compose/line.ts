@@ -2,9 +2,9 @@
 import { quantity } from '../../core/quantity.ts'
 import { writeQuantity } from '../../core/quantity-text.ts'
 import { units } from '../../core/unit.ts'
-import { bendAngles, type Facts, percentBy, pickTorque } from '../facts.ts'
+import { bendAngles, type Facts, percentBy, pickTorque, wholeRange } from '../facts.ts'
 import type { Length } from '../lengths.ts'
-import { textOf } from '../measure.ts'
+import { siOf, textOf } from '../measure.ts'
 import { type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
 import { type Torque, torqueText } from '../torques.ts'
 import { rangeEntries, unitChoices, wrenchTypeOf } from './reach.ts'
@@ -58,9 +58,10 @@ export const composeSwivel = (facts: Facts): Proposal => {
 const longOne = ({ lengths, scene }: Facts): Length | undefined => {
   const [only, ...more] = lengths.filter(({ unitless }) => !unitless)
   const behind = only && scene.pieces[only.at + 1]
-  return only && more.length === 0 && only.role === undefined && behind?.kind === 'word' && behind.text === 'long'
-    ? only
-    : undefined
+  const isLong = behind?.kind === 'word' && behind.text === 'long'
+  // At the end of a clause it stands for itself: `100 Nm dialled, 450 mm`.
+  const isAlone = behind === undefined || behind.kind === 'mark'
+  return only && more.length === 0 && only.role === undefined && (isLong || isAlone) ? only : undefined
 }
 
 export const composeFlexHead = (facts: Facts): Proposal => {
@@ -75,10 +76,15 @@ export const composeFlexHead = (facts: Facts): Proposal => {
   return proposal('flex-head', entries, { others: unitOffers('flex-head', entries, 'torque', torque) })
 }
 
+/** [m] */
+const LONG = 0.15
+
 export const composeFitting = (facts: Facts): Proposal => {
   const { torque } = pickTorque(facts, anyTorque)
   const change = facts.lengthOf('longer', 'shorter')
-  const lever = facts.lengthOf('lever', 'from-drive')
+  // `a 350 mm interchangeable head wrench`: no head is that long.
+  const whole = facts.lengthsOf('fitting').find(({ measure, unitless }) => !unitless && siOf(measure) >= LONG)
+  const lever = facts.lengthOf('lever', 'from-drive') ?? whole
   const sign = change?.role === 'shorter' ? '-' : ''
   const entries = [
     torqueEntry('torque', torque),
@@ -103,9 +109,9 @@ const ratioOf = (facts: Facts) => {
 export const composeMultiplier = (facts: Facts): Proposal => {
   const { scene } = facts
   const ratio = ratioOf(facts)
-  const gears = /\b(?:turns?|gear) ratio\b/.test(scene.folded)
+  const gears = /\b(?:turns?|gear) ratio\b|\d ?: ?1 (?:turns?|gears?)\b|\bturns? in\b/.test(scene.folded)
   const efficiency = percentBy(facts, 'loss')
-  const given = /\befficien/.test(scene.folded) ? efficiency : undefined
+  const given = /\beff(?:icien\w*)?\b/.test(scene.folded) ? efficiency : undefined
   const ratioEntry =
     ratio &&
     entry(
@@ -161,12 +167,31 @@ export const composeHand = (facts: Facts): Proposal => {
 export const composePull = (facts: Facts): Proposal => {
   const { torque } = pickTorque(facts, anyTorque)
   const at = facts.lengthOf('hand', 'pipe', 'from-drive') ?? facts.lengthOf('lever', 'overall')
-  const entries = [torqueEntry('torque', torque), at && entry('hand', textOf(at.measure), at)]
+  // `with a 1 m bar`, `at 450 mm`: pulled there; shown as assumed.
+  const wordAt = (place: number): string => {
+    const piece = facts.scene.pieces[place]
+    return piece?.kind === 'word' ? piece.text : ''
+  }
+  const bar = facts.lengths.find(
+    ({ unitless, at: place }) =>
+      !unitless && (['bar', 'breaker'].includes(wordAt(place + 1)) || wordAt(place - 1) === 'at'),
+  )
+  const taken = at ?? bar
+  const entries = [
+    torqueEntry('torque', torque),
+    taken && entry('hand', textOf(taken.measure), taken, at === undefined),
+  ]
   return proposal('pull', entries, { others: unitOffers('pull', entries, 'torque', torque) })
 }
 
 /** A setting low in the range of the wrench. */
 export const composeRange = (facts: Facts): Proposal => {
+  const whole = wholeRange(facts)
+  const end = whole?.range.measure.high
+  if (whole?.range.unit && end !== undefined) {
+    const most = entry('most', writeQuantity(quantity(end, whole.range.unit)), whole.range)
+    return proposal('does-it-matter', [entry('topic', 'under-a-fifth'), torqueEntry('setting', whole.other), most])
+  }
   const { torque } = pickTorque(facts, ['dialled', 'at-setting', undefined, 'wanted'])
   const most = rangeEntries(facts)
     .filter(({ input }) => input === 'most')

@@ -37,7 +37,7 @@ export const things = {
   'flex-head':
     'flex head|flexhead|flexi head|flexy head|flexible head|hinged head|pivoting head|tilting head|flex head wrench|flex ratchet|flexible ratchet|hinge|flexhead wrench|swivel head|flex head ratchet|locking flex head|articulated head|swivelling head|pivot head|indexable head',
   'weigh-scale':
-    'luggage scale|fish scale|fishing scale|bathroom scale|weigher|luggage weigher|spring balance|spring scale|crane scale|hanging scale|scale at the end|digital scale|hook scale|pull scale|force gauge|kitchen scale|scale reading|postal scale|newton scale|force gage|dynamometer|scale hooked|scale pulls|scale shows|scale showed|scale said|scale says|scale read|scale reads|scale on the handle|hanging weight|suitcase scale|kg scale',
+    'luggage scale|fish scale|fishing scale|bathroom scale|weigher|luggage weigher|spring balance|spring scale|crane scale|hanging scale|scale at the end|digital scale|hook scale|pull scale|force gauge|kitchen scale|scale reading|postal scale|newton scale|force gage|dynamometer|scale hooked|scale pulls|scale shows|scale showed|scale said|scale says|scale read|scale reads|scale on the handle|what should the scale read|what should the scale show|what should the scale say|what must the scale show|hanging weight|suitcase scale|kg scale',
   weight:
     'weight|bucket|dumbbell|dumb bell|hang|hung|hanging|hangs|water jug|jug|kettlebell|barbell plate|gym plate|sandbag|suspend|suspended|weights|load hung',
   hook: 'hook|rope|strap|string|cord|loop|tape mark|hook point|chain',

@@ -47,6 +47,7 @@ export const workFifth: Work = (given, units_) => {
     results: { ...worked.results, 'full-scale-tolerance': result(ofSetting) },
     steps: [
       ...worked.steps,
+      step(phrase('matter.fifth'), 'most/5', put`${given.most} / 5`, fifth),
       step(phrase('matter.full-scale'), 'l · most/S', put`${tolerance} · ${given.most} / ${S}`, ofSetting),
     ],
     assumed: [...worked.assumed, ...assumedTolerance(given)],

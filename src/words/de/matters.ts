@@ -59,6 +59,7 @@ export const matters = {
       'Wie weit sich die Verlängerung verdreht, angenommen als runder Stahl mit der Breite ihres Vierkants',
     'matter.rating':
       'Anteil am Prüfdrehmoment von Vierkanten dieser Größe; was auf dem Teil selbst angegeben ist, geht vor',
+    'matter.fifth': 'Die kleinste Einstellung, für die die Normen etwas versprechen',
     'matter.share': 'Anteil am größten Skalenwert',
     'matter.full-scale': 'Die Toleranz bei diesem Einstellwert, falls sie sich auf den Skalenendwert bezieht',
     'matter.tolerance': 'Was ein Schlüssel innerhalb seiner Toleranz liefern kann; halbe Breite',

@@ -54,6 +54,7 @@ export const matters = {
     'matter.swing': 'Swing of the torque in a turn, without friction; the low end',
     'matter.twist-step': 'How far the bar winds up, taken as round steel of the width of its square',
     'matter.rating': 'Share of the test torque of squares of this size; the rating of the part itself wins',
+    'matter.fifth': 'The lowest setting for which the standards promise anything',
     'matter.share': 'Share of the highest mark',
     'matter.full-scale': 'The tolerance at this setting, if it is one of full scale',
     'matter.tolerance': 'What a wrench within its tolerance may deliver; half-width',

@@ -55,6 +55,7 @@ export const matters = {
     'matter.twist-step': 'Cuánto se torsiona la extensión, tomada como acero redondo del ancho de su cuadrado',
     'matter.rating':
       'Porcentaje del par de ensayo de los cuadrados de este tamaño; manda la capacidad de la propia pieza',
+    'matter.fifth': 'El ajuste más bajo para el que las normas prometen algo',
     'matter.share': 'Porcentaje del máximo de la escala',
     'matter.full-scale': 'La tolerancia a este valor de ajuste, si es del fondo de escala',
     'matter.tolerance': 'Lo que puede dar una llave dentro de su tolerancia; medio ancho',

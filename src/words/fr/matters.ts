@@ -59,6 +59,7 @@ export const matters = {
     'matter.twist-step': 'De combien la rallonge se tord, prise comme un rond d’acier de la largeur de son carré',
     'matter.rating':
       'Part du couple d’épreuve des carrés de cette taille ; la valeur admise de la pièce elle-même l’emporte',
+    'matter.fifth': 'Le plus petit réglage pour lequel les normes promettent quelque chose',
     'matter.share': 'Part de la graduation la plus haute',
     'matter.full-scale': 'La tolérance à ce réglage, si elle est de la pleine échelle',
     'matter.tolerance': 'Ce que peut donner une clé dans sa tolérance ; demi-largeur',
