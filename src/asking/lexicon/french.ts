@@ -53,6 +53,7 @@ export const french: Readonly<Record<string, string>> = {
   lever: 'bras de levier|levier|bras|longueur utile|longueur efficace',
   'drive to grip':
     'carre au milieu de la poignee|carre a la poignee|carre jusqu a la poignee|carre au milieu du manche|du carre au milieu de la poignee|du carre a la poignee|entre le carre et la poignee',
+  'under the drive': 'sous le carre|au dessous du carre',
   drive: 'carre|carre conducteur',
   'from the drive': 'du carre|depuis le carre|du milieu du carre|a partir du carre',
   handle: 'poignee|manche',

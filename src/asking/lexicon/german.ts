@@ -57,6 +57,7 @@ export const german: Readonly<Record<string, string>> = {
   lever: 'hebelarm|hebel|hebellange|wirklange|wirksame lange|wirksamer hebelarm',
   'drive to grip':
     'vierkant bis griffmitte|vierkantmitte bis griffmitte|vierkant bis zur griffmitte|vierkant bis griff|vierkant bis mitte griff|vierkant zur griffmitte|antrieb bis griffmitte|vierkant bis zur mitte des griffs',
+  'under the drive': 'unter dem vierkant|unter dem antrieb|unterm vierkant',
   drive: 'vierkant|vierkantmitte|antrieb',
   'middle of the grip': 'griffmitte|mitte des griffs',
   handle: 'griff|handgriff',

@@ -53,6 +53,7 @@ export const spanish: Readonly<Record<string, string>> = {
   lever: 'brazo de palanca|palanca|brazo|longitud efectiva|longitud util',
   'drive to grip':
     'cuadrado al centro del mango|cuadrado al mango|cuadrado a la empunadura|cuadradillo al mango|cuadradillo al centro de la empunadura|del cuadrado al centro del mango|del cuadrado al mango|cuadrado hasta el mango|cuadradillo al centro del mango',
+  'under the drive': 'bajo el cuadrado|debajo del cuadrado|bajo el cuadradillo',
   drive: 'cuadrado|cuadradillo|cuadrante',
   'from the drive': 'del cuadrado|desde el cuadrado|del cuadradillo|desde el cuadradillo|del centro del cuadrado',
   handle: 'mango|empunadura',
