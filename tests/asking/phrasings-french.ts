@@ -52,4 +52,5 @@ export const frenchPhrasings: readonly Phrasing[] = [
   // What was set already is no torque that is wanted.
   ["J'ai mis 80 Nm avec un adaptateur de 50 mm droit, clé de 400 mm. C'est trop serré ?", 'choice'],
   ['Bonjour, quelle huile dois-je mettre dans le moteur', 'out-of-scope'],
+  ['rallonge de 250 mm sous le carré, est-ce que ça change le couple ?', 'does-it-matter answered'],
 ]

@@ -65,4 +65,5 @@ export const germanPhrasings: readonly Phrasing[] = [
   ['Welches Drehmoment für die Radschrauben?', 'maker-figure'],
   ['Wie fest müssen die Zylinderkopfschrauben?', 'maker-figure'],
   ['Guten Morgen, welches Öl brauche ich', 'out-of-scope'],
+  ['Verlängerung 250 mm unter dem Vierkant, ändert das was am Drehmoment?', 'does-it-matter answered'],
 ]

@@ -50,4 +50,5 @@ export const spanishPhrasings: readonly Phrasing[] = [
   ['Multiplicador 4:1, necesito 1200 Nm, ¿a cuánto pongo la llave?', 'multiplier answered', '300 N·m'],
   ['¿Cuál es el par de apriete de las tuercas de rueda?', 'maker-figure'],
   ['Buenos días, qué aceite necesito para el motor', 'out-of-scope'],
+  ['extensión de 250 mm bajo el cuadrado, ¿cambia el par?', 'does-it-matter answered'],
 ]

@@ -71,7 +71,10 @@ describe('chat with Discord in good health', () => {
       options: { topic: 'antiseize on lugs' },
       focused: 'topic',
     })
-    expect(record).toMatchObject({ type: 8, data: { choices: [{ name: 'anti-seize', value: 'anti-seize' }] } })
+    expect(record).toMatchObject({
+      type: 8,
+      data: { choices: [{ name: 'Anti-seize on the threads', value: 'anti-seize' }] },
+    })
     const answer = await discord.interaction({ command: 'does-it-matter', options: { topic: 'antiseize on lugs' } })
     expect(headlineOf(answer.data)).toMatch(/^\*\*Yes, unless the maker’s figure is for this paste/)
     await untilCounted('offered')
