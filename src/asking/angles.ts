@@ -101,10 +101,28 @@ const isBend = (scene: Scene, { at }: Placed, stands: boolean): boolean => {
   return [at - 2, at - 1, at + 1].some((place) => scene.cuesAt(place).some(({ tag }) => tag === 'bend'))
 }
 
+/** `crowfoot 50 mm, both at 45, wrench 400 mm, 50 Nm`: beside a torque with its unit that may be how the adapter stands, and is asked. */
+const mayBeBend = (scene: Scene, placed: Placed): boolean => {
+  const { measure, at } = placed
+  if (measure.kind !== 'bare' || measure.fraction || measure.value > LARGEST || measure.value % 5 !== 0) return false
+  const isAt =
+    text(scene, at - 1) === 'at' &&
+    !['set', 'clicked', 'dialled', 'dialed'].includes(text(scene, at - 2)) &&
+    !scene.cuesBefore(at).some(({ tag }) => torqueTags.has(tag))
+  const isEnd = ['', ',', '.', ';', '?', ')'].includes(text(scene, at + 1)) && scene.pieces[at + 1]?.kind !== 'measure'
+  return (
+    isAt &&
+    isEnd &&
+    scene.has('crowfoot', 'adapter', 'spanner') &&
+    scene.placed.some((one) => isDimension(one.measure, 'torque'))
+  )
+}
+
 /** All angles, degrees written or not. */
 export const anglesOf = (scene: Scene, mayBeBare: boolean): readonly Angle[] =>
   scene.placed.flatMap((placed) => {
-    if (!isDimension(placed.measure, 'angle') && !(mayBeBare && bareAngle(scene, placed))) return []
+    if (!isDimension(placed.measure, 'angle') && !(mayBeBare && bareAngle(scene, placed)))
+      return mayBeBare && mayBeBend(scene, placed) ? [{ ...placed, joined: false, turn: false, loose: true }] : []
     const held = nearest(scene, placed, turnTags)?.score ?? 0
     const joined = joinedToTorque(scene, placed)
     // `the crowfoot is turned 90°` is how it stands, not how far anything is tightened.

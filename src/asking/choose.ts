@@ -74,6 +74,13 @@ const asksMaker = (facts: Facts, best: number, about: () => boolean): boolean =>
   const named = scene.has('vehicle') || scene.has('nut', 'bolt')
   if (best < LEAST && named && !scene.has('repair') && ASKS_TORQUE.test(scene.folded) && !about()) return true
   if (best < LEAST && named && torques.length === 0 && GOES_TO.test(scene.folded)) return true
+  // With a wrench and its lever beside the torque it is for us to work out, whatever the part is called.
+  if (
+    facts.lengthOf('lever', 'from-drive') &&
+    torques.some(({ role }) => role === 'wanted') &&
+    facts.lengths.length > 1
+  )
+    return false
   const forPart = scene.has('vehicle') || (scene.has('ask-matter') && scene.has('nut'))
   if (best < LEAST && forPart && torques.length > 0 && !scene.has('repair') && !about()) return true
   if (!scene.has('ask-spec')) return false
@@ -157,7 +164,8 @@ const chosen = (
   if (
     topic === 'compare' &&
     !facts.scene.placed.some(({ measure }) => measure.list === 2) &&
-    !facts.torques.some(({ role }) => role !== 'range')
+    !facts.torques.some(({ role }) => role !== 'range') &&
+    facts.scene.placed.filter(({ measure }) => measure.kind === 'bare').length < 2
   )
     return composeMatter('calibration', [])
   const proposed = composers[topic](facts)

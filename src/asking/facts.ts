@@ -54,6 +54,14 @@ const isWeighed = (scene: Scene): boolean => {
   if (scene.has('weight') && ASKS_WEIGHT.test(scene.folded)) return true
   const weights = scene.placed.filter(({ measure }) => measure.weight !== undefined)
   if (scene.has('weight') && weights.length > 0) return true
+  // `30 lb at 2 feet gives how much torque`: a pull and how far out.
+  const pulled = weights.length > 0 || scene.placed.some(({ measure }) => isDimension(measure, 'force'))
+  const far = scene.placed.some(({ measure }) => isDimension(measure, 'length'))
+  const torque = scene.placed.some(({ measure }) => isDimension(measure, 'torque'))
+  const plain = far && !scene.has('crowfoot', 'adapter', 'clamp', 'bolt')
+  if (pulled && plain && !torque && /\b(?:how much|what|gives?|gives what) torque\b|\btorque ?\?/.test(scene.folded))
+    return true
+  if (weights.length > 0 && plain && torque && scene.has('scales')) return true
   // `45 lb on the scale`: the scale of a wrench shows no pounds beside it, unless an adapter is the matter.
   return (
     scene.has('scales') &&

@@ -99,7 +99,9 @@ const nouns: ReadonlySet<CueTag> = new Set<CueTag>([
 
 /** What is far too short to be a wrench leaves the noun to the length that is one; a drive size may stand before it. */
 const mayHold = ({ tag }: Cue, { measure }: Placed): boolean =>
-  tag !== 'wrench' || measure.kind === 'bare' || isDriveSize(measure) || siOf(measure) >= SHORTEST_LEVER
+  tag === 'drive'
+    ? isDriveSize(measure)
+    : tag !== 'wrench' || measure.kind === 'bare' || isDriveSize(measure) || siOf(measure) >= SHORTEST_LEVER
 
 /** For each length the cue that holds it: the strongest pairs first, each noun once; a row of lengths may share one. */
 const heldBy = (scene: Scene, all: readonly Placed[]): ReadonlyMap<Placed, Near> => {
@@ -190,7 +192,9 @@ export const lengthsOf = (scene: Scene, taken: ReadonlySet<number>): readonly Le
     const before = out.at(-1)
     const row = measure.list !== undefined && before?.measure.list === measure.list
     const apart = before && placed.at - before.at === 2 && ['or', 'and'].includes(wordAt(scene, placed.at - 1))
-    if (before?.role && (row || apart) && length.score < ROW_BREAK)
+    const plus = scene.pieces[placed.at - 1]
+    const isAdded = before?.role === 'adapter' && plus?.kind === 'mark' && plus.text === '+' && length.score < ROW_BREAK
+    if (before?.role && (row || apart || isAdded) && length.score < ROW_BREAK)
       out.push({ ...length, role: before.role, score: before.score })
     else if (before && !before.role && (row || apart) && length.role) {
       out.pop()

@@ -125,7 +125,8 @@ const clampScore = ({ scene, size, nutFactors, frictions, torques, forces }: Fac
   when(size !== undefined, 2) +
   when(nutFactors.length === 1 || frictions.length > 0, 3) +
   when(torques.length > 0 && size !== undefined, 1) +
-  when(forces.length > 0 && size !== undefined, 1) -
+  when(forces.length > 0 && size !== undefined, 1) +
+  when(scene.has('strength') && torques.length > 0 && size !== undefined, 6) -
   when(nutFactors.length > 1, 3)
 
 const checkScore = ({ scene, torques }: Facts): number => {
@@ -215,7 +216,9 @@ export const scoresOf = (facts: Facts): Scores => {
           (has('tolerance', 'of-scale', 'of-reading') || percents.some((one) => isHalfWidth(facts, one))),
         6,
       ) +
-      when(has('of-scale') && has('of-reading'), 2),
+      when(has('of-scale') && has('of-reading'), 2) -
+      // What a tester showed is judged, not foretold.
+      when(has('tester') && torques.length > 1, 4),
     range:
       when(has('lowest') && has('range', 'wrench', 'weigh-scale'), 8) +
       when(has('ask-matter') && torques.some(({ role }) => role === 'range') && usable && reach < LEAST, 5) +

@@ -57,6 +57,8 @@ const isSet = (scene: Scene, placed: Placed): boolean =>
   word(scene, placed.at - 1) === 'set' && !scene.cuesBefore(placed.at).some(({ tag }) => tag === 'ask-setting')
 
 const LEAST_HELD = 3
+/** What a tester shows is not farther from the setting. */
+const ALIKE = 0.3
 
 const settingMark = (scene: Scene, placed: Placed): boolean => {
   const piece = scene.pieces[placed.at + 1]
@@ -129,6 +131,19 @@ export const isWide = ({ measure: { low, high } }: Pick<Torque, 'measure'>): boo
 const isWrenchRange = (one: Torque, all: readonly Torque[]): boolean =>
   isWide(one) && all.some((other) => other !== one && other.measure.low === undefined)
 
+/** `103.8 at 100 Nm` beside a tester: what it showed, and where. */
+const isShownAt = (scene: Scene, { measure, at }: Placed): boolean => {
+  const setting = scene.pieces[at + 2]
+  return (
+    scene.has('tester', 'check') &&
+    !measure.fraction &&
+    word(scene, at + 1) === 'at' &&
+    setting?.kind === 'measure' &&
+    isDimension(setting.measure, 'torque') &&
+    Math.abs(measure.value / setting.measure.value - 1) < ALIKE
+  )
+}
+
 /** Every torque. `weighed`: the text is about a scale, so that pounds and kilos are pulls. */
 export const torquesOf = (scene: Scene, weighed: boolean, taken: ReadonlySet<number>): readonly Torque[] => {
   const sole = soleUnit(scene)
@@ -137,7 +152,10 @@ export const torquesOf = (scene: Scene, weighed: boolean, taken: ReadonlySet<num
     const unit = taken.has(placed.at) ? undefined : torqueUnit(scene, placed, weighed, sole)
     if (!unit) continue
     const { measure, at, start, end } = placed
-    const shown = measure.kind === 'bare' && readAt(scene, placed, torques)
+    const shown =
+      measure.kind === 'bare' &&
+      !settingMark(scene, placed) &&
+      (readAt(scene, placed, torques) || isShownAt(scene, placed))
     const { role, score, sourced } = shown ? read : roleOf(scene, placed)
     if (measure.kind === 'bare' && !shown && (score < HELD || measure.value < SMALLEST_BARE)) continue
     torques.push({ measure, at, start, end, role, score, sourced, ...unit })

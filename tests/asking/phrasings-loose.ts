@@ -65,4 +65,24 @@ export const loosePhrasings: readonly Phrasing[] = [
   ['does jerking it matter', 'does-it-matter answered'],
   ['last calibrated january 2025, 6000 clicks since, still good?', 'next-check answered'],
   ['calibrated in March 2026, when is the next one due', 'next-check answered', 'March 1, 2027'],
+  // A direction that is tied to one link is not said of the others; one that may be of both is asked.
+  ['adapter 50mm@45 + 30mm on a 400 mm wrench 60Nm', 'adapter-setting answered', '51.6 N·m'],
+  ['adapters 50 mm + 30 mm straight on a 400 mm wrench 60Nm', 'adapter-setting answered', '50 N·m'],
+  ['adapters 50 mm + 30 mm at 45 degrees on a 400 mm wrench 60Nm', 'adapter-setting incomplete'],
+  ['crowfoot 50 mm, at 45, wrench 400 mm, 50 Nm', 'adapter-setting incomplete'],
+  ['certificate dated 12 May 2024, still ok?', 'next-check answered', 'May 12, 2025'],
+  ['last calibrated May 3rd, 2026, due?', 'next-check answered', 'May 3, 2027'],
+  // What a tester showed is judged, with the wrench's own tolerance.
+  ['0.5% tester, wrench 4%: 103.8 at 100 Nm pass?', 'wrench-check answered', '±4 %'],
+  [
+    'wrench 20-100, checked 20: 20.4 20.6 20.3, 60: 61 60.5 61.2, 100: 101 102 101.5 Nm',
+    'wrench-check answered',
+    '100 N·m',
+  ],
+  ['compare 99.8 100.2 100.1 to 103.9 104.2 104.0 margin 3%', 'compare incomplete'],
+  ['is 104 vs 100 significant', 'compare incomplete'],
+  ['30 lb pull at 2 feet gives how much torque', 'scale-check answered', '60 lbf·ft'],
+  ['yield share of M8 10.9 at 35 Nm oiled', 'clamp-force answered'],
+  ['scale 12.5 inch from center, 48 lb, set 50 ft lb', 'scale-check answered', '50 lbf·ft'],
+  ['scale off by 2%, 30kg at 35 cm set 100 Nm', 'scale-check answered', '103 N·m'],
 ]

@@ -18,7 +18,7 @@ const forceUnit = ({ weight, unit }: Measure): Unit =>
 
 const distanceOf = (facts: Facts): Placed | undefined =>
   facts.lengthOf('hook', 'from-drive', 'lever', 'hand') ??
-  facts.lengths.find(({ role, unitless }) => (role === undefined || role === 'jaw') && !unitless)
+  facts.lengths.find(({ role, unitless }) => (role === undefined || role === 'jaw' || role === 'bar') && !unitless)
 
 const settingRoles = ['dialled', 'at-setting', undefined, 'wanted', 'range'] as const
 
@@ -76,6 +76,34 @@ const listOf = (torques: readonly Torque[]): readonly Torque[] => {
   return [...counts.values()].sort((one, other) => other.length - one.length)[0] ?? []
 }
 
+/** `20: 20.4 20.6, 60: 61 60.5 Nm`: each setting before its colon with what stands behind it; undefined where there is one. */
+const severalPoints = ({ torques, scene }: Facts): Entry | undefined => {
+  const isSetting = ({ at }: Torque): boolean => {
+    const behind = scene.pieces[at + 1]
+    return behind?.kind === 'mark' && behind.text === ':'
+  }
+  const settings = torques.filter(isSetting)
+  const read = torques.filter((one) => !isSetting(one) && one.role !== 'range')
+  if (settings.length < 2) return undefined
+  const unit = [...torques].reverse().find((one) => one.unit !== undefined)?.unit
+  const points = settings.map((setting, place) => {
+    const next = settings[place + 1]?.at ?? Number.POSITIVE_INFINITY
+    return { setting, shown: read.filter(({ at }) => at > setting.at && at < next) }
+  })
+  if (!unit || points.some(({ shown }) => shown.length === 0)) return undefined
+  const text = points.map(
+    ({ setting, shown }) =>
+      `${textOf(setting.measure, setting.assumed ? unit : setting.unit)}: ${shown.map(({ measure }) => textOf(measure, unit)).join('; ')}`,
+  )
+  return entry('points', text.join(' | '), spanning([...settings, ...read]))
+}
+
+/** From the first of them to the last, in whatever order they were written. */
+const spanning = (all: readonly Placed[]): { start: number; end: number } => ({
+  start: Math.min(...all.map(({ start }) => start)),
+  end: Math.max(...all.map(({ end }) => end)),
+})
+
 /** A setting and what the reference showed at it. */
 export const composeCheck = (facts: Facts): Proposal => {
   const listed = listOf(facts.torques)
@@ -98,10 +126,10 @@ export const composeCheck = (facts: Facts): Proposal => {
   const wrench = [...facts.percents]
     .filter((one) => one !== reference)
     .find((one) => percentBy({ ...facts, percents: [one] }, 'wrench', 'tolerance') !== undefined)
+  const several = severalPoints(facts)
   return proposal('wrench-check', [
-    points === undefined
-      ? undefined
-      : entry('points', points, { start: setting?.start ?? 0, end: shown.at(-1)?.end ?? 0 }),
+    several ??
+      (points === undefined ? undefined : entry('points', points, spanning([...(setting ? [setting] : []), ...shown]))),
     wrench && entry('tolerance', textOf(wrench.measure), wrench),
     reference && entry('gauge-uncertainty', textOf(reference.measure), reference),
   ])
@@ -125,17 +153,25 @@ export const composeCompare = (facts: Facts): Proposal => {
 const dates = (facts: Facts): Placed | undefined => facts.scene.placed.find(({ measure }) => measure.kind === 'date')
 
 const monthNames = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'] as const
-const monthOfYear = new RegExp(`\\b(${monthNames.join('|')})[a-z]*\\.? (20\\d\\d)\\b`)
+const named = `(${monthNames.join('|')})[a-z]*\\.?`
+const ordinal = '(?:st|nd|rd|th)?'
+/** `12 May 2024`, `May 12th, 2024`, `May 2024`. */
+const monthOfYear = new RegExp(
+  `\\b(?:(\\d{1,2})${ordinal} (?:of )?)?${named} (?:(\\d{1,2})${ordinal},? )?(20\\d\\d)\\b`,
+)
 const usesSince = /\b(\d{1,6}) (?:clicks|uses|cycles|pulls|operations)\b/
 
 const spanOf = (found: RegExpExecArray) => ({ start: found.index, end: found.index + found[0].length })
 
-/** `january 2025`: its first day, from which on the check is due the soonest; shown as assumed. */
-const firstOfMonth = (facts: Facts): Entry | undefined => {
+/** A day by its month's name; of a month alone its first day, from which on the check is due the soonest, shown as assumed. */
+const dayNamed = (facts: Facts): Entry | undefined => {
   const found = monthOfYear.exec(facts.scene.folded)
   if (!found) return undefined
-  const month = monthNames.indexOf(found[1] as (typeof monthNames)[number]) + 1
-  return entry('last-check', `${found[2]}-${String(month).padStart(2, '0')}-01`, spanOf(found), true)
+  const [, before, name, behind, year] = found
+  const month = monthNames.indexOf(name as (typeof monthNames)[number]) + 1
+  const day = before ?? behind
+  const two = (number: number): string => String(number).padStart(2, '0')
+  return entry('last-check', `${year}-${two(month)}-${two(Number(day ?? 1))}`, spanOf(found), day === undefined)
 }
 
 export const composeInterval = (facts: Facts): Proposal => {
@@ -143,7 +179,7 @@ export const composeInterval = (facts: Facts): Proposal => {
   const months = /\b(\d{1,2}) months?\b/.exec(facts.scene.folded)
   const uses = usesSince.exec(facts.scene.folded)
   return proposal('next-check', [
-    date ? entry('last-check', textOf(date.measure), date) : firstOfMonth(facts),
+    date ? entry('last-check', textOf(date.measure), date) : dayNamed(facts),
     uses ? entry('uses', uses[1] as string, spanOf(uses)) : undefined,
     months ? entry('interval', months[0], { start: months.index, end: months.index + months[0].length }) : undefined,
   ])

@@ -8,14 +8,9 @@ import { siOf, textOf } from '../measure.ts'
 import { type Alternative, type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
 import type { Placed } from '../scene.ts'
 import { type Torque, torqueText } from '../torques.ts'
+import { chainEntries, type Direction, eitherOne, isChained, ofLastOrAll, tied } from './chain.ts'
 
 const degrees = (value: number): string => writeQuantity(quantity(value, units['°']))
-
-interface Direction {
-  readonly value: number
-  readonly from: { readonly start: number; readonly end: number }
-  readonly at: number
-}
 
 const pieceSpan = (facts: Facts, first: number, next: number): { start: number; end: number } => ({
   start: facts.scene.pieces[first]?.start ?? 0,
@@ -33,12 +28,6 @@ export const directionsOf = (facts: Facts, every = false): readonly Direction[] 
   return all.filter((one, index) => all.findIndex(({ value }) => value === one.value) === index)
 }
 
-const chained =
-  /\b(?:stack\w*|chain\w*|(?:two|three|both) (?:crow|adapt|adaptor|offset|spanner|extension)\w*|plus|joined|bolted together|on top|then an?|daisy|second|another|in series|one after|all in (?:one )?line)\b/
-const eitherOne = /\b(?:or|which|either|vs|versus)\b/
-
-const isChained = ({ scene }: Facts): boolean => chained.test(scene.folded) && !eitherOne.test(scene.folded)
-
 const adaptersOf = (facts: Facts): readonly Length[] => {
   const sure = facts.lengthsOf('adapter')
   // An adapter that moves the fastener 50 mm further out is 50 mm long.
@@ -51,21 +40,6 @@ const adaptersOf = (facts: Facts): readonly Length[] => {
     (one, index) => all.findIndex((other) => siOf(other.measure) === siOf(one.measure)) === index,
   )
   return isChained(facts) ? all : distinct
-}
-
-const linkText = (length: Length, angle: number | undefined): string =>
-  angle === undefined
-    ? textOf(length.measure)
-    : `${textOf(length.measure)}@${writeQuantity(quantity(angle, units['1']))}`
-
-/** In a chain each link has the direction that is said before the next one begins, or all have the one that is said of all. */
-const chainEntries = (links: readonly Length[], directions: readonly Direction[]): Entry[] => {
-  const [only, ...more] = directions
-  return links.map((link, index) => {
-    const next = links[index + 1]?.at ?? Number.POSITIVE_INFINITY
-    const own = more.length === 0 ? only : directions.find(({ at }) => at > link.at && at < next)
-    return entry('adapter', linkText(link, own?.value), link)
-  })
 }
 
 interface Reach {
@@ -140,13 +114,17 @@ const reachOf = (facts: Facts): Reach => {
     others.push({ adapter: links.map(({ measure }) => textOf(measure)) })
   for (const { value } of chain ? [] : turned) others.push({ angle: degrees(value) })
   const [link] = links
-  const adapters = choice
-    ? []
-    : chain
-      ? chainEntries(links, directionsOf(facts, true))
-      : link
-        ? [entry('adapter', textOf(link.measure), link)]
-        : []
+  // `50 mm + 30 mm at 45`: of the last one, or of both? Each is offered, and none is taken.
+  const shared = chain ? ofLastOrAll(facts, links, directionsOf(facts, true)) : undefined
+  if (shared) for (const adapter of shared) others.push({ adapter })
+  const adapters =
+    choice || shared
+      ? []
+      : chain
+        ? chainEntries(links, directionsOf(facts, true), tied.test(facts.scene.folded))
+        : link
+          ? [entry('adapter', textOf(link.measure), link)]
+          : []
   const angle =
     !chain && direction && asks.length === 0 ? entry('angle', degrees(direction.value), direction.from) : undefined
   return {
