@@ -109,6 +109,14 @@ describe('what is said to a message', () => {
     expect(removed.way).toBe('remove')
   })
 
+  it('a wrench of the shop that is named lends its lever, under its keys too', async () => {
+    const card = { tag: 'W-03', name: 'half inch', 'wrench-type': 'click', most: '200 N·m', lever: '380 mm' }
+    await chat.shop.keep('wrench', card, { role: 'keeper', door: 'http', key: 'k' })
+    await hear({ content: `<@${SELF}> w-03, 45 mm crowfoot straight ahead, 95 Nm, what do I set?` })
+    expect(text()).toContain('84.9 N·m')
+    expect(said(await chat.press(sent[0]?.reply as ChatReply, 'units'))).toContain('62.6 lbf·ft')
+  })
+
   it('where nothing is asked, a hint how to', async () => {
     expect(await hear({ content: `<@${SELF}>` })).toBe('hinted')
     expect(await hear({ content: '', guild: null })).toBe('hinted')
