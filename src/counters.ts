@@ -21,11 +21,29 @@ export const chatEvents = [
 /** What became of one interaction. */
 export type ChatEvent = (typeof chatEvents)[number]
 
+export const messageEvents = [
+  'answered',
+  'hinted',
+  'quiet',
+  'silent',
+  'refused-busy',
+  'twice',
+  'too-old',
+  'forbidden',
+  'gone',
+  'timed-out',
+  'failed',
+  'dropped',
+] as const
+/** What became of one message that asked the bot. */
+export type MessageEvent = (typeof messageEvents)[number]
+
 export type ShardEvent = 'ready' | 'resumed' | 'reconnecting' | 'closed'
 
 export interface Counters {
   readonly asked: (asked: Asked) => void
   readonly chat: (event: ChatEvent, shard?: number) => void
+  readonly message: (event: MessageEvent) => void
   readonly http: (route: string, status: number, seconds: number) => void
   readonly shard: (shard: number, event: ShardEvent, isUp: boolean) => void
   readonly shards: (up: number) => void
@@ -51,6 +69,12 @@ export const createCounters = ({ process: withProcess }: { readonly process: boo
   const chat = new Counter({
     name: 'armlength_chat_interactions_total',
     help: 'Chat interactions, by what became of them',
+    labelNames: ['event'],
+    registers,
+  })
+  const messages = new Counter({
+    name: 'armlength_chat_messages_total',
+    help: 'Messages that mention the bot or are sent to it, by what became of them',
     labelNames: ['event'],
     registers,
   })
@@ -89,6 +113,7 @@ export const createCounters = ({ process: withProcess }: { readonly process: boo
       chat.inc({ event })
       if (shard !== undefined) shardInteractions.inc({ shard: String(shard) })
     },
+    message: (event) => messages.inc({ event }),
     shard: (shard, event, isUp) => {
       shardEvents.inc({ shard: String(shard), event })
       shardUp.set({ shard: String(shard) }, isUp ? 1 : 0)

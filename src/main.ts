@@ -63,7 +63,7 @@ const serve = async (settings: Settings, isDemo: boolean): Promise<void> => {
       pictures,
       now: Date.now,
       reference: randomUUID,
-      count: counters.chat,
+      ...{ count: counters.chat, countMessage: counters.message },
       ...{ shard: counters.shard, shardsUp: counters.shards },
       log,
     })

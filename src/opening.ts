@@ -5,6 +5,7 @@ import type { Settings } from './config.ts'
 import { type Asked, createDesk, type Desk } from './desk/desk.ts'
 import { foldAnew } from './desk/fold-anew.ts'
 import { lenderOf } from './desk/lend.ts'
+import { tagOfIn } from './desk/named-wrench.ts'
 import { createShop, type Shop } from './desk/shop.ts'
 import { shopDay } from './desk/shop-day.ts'
 import { createSpecs, type Specs } from './desk/specs.ts'
@@ -53,6 +54,7 @@ export const open = (settings: Settings, record?: (asked: Asked) => void): Opene
     system: settings.UNITS,
     locale: settings.LOCALE,
     borrow,
+    tagOf: tagOfIn(shop),
     specs,
     ...(record ? { record } : {}),
   })

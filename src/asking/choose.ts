@@ -97,7 +97,7 @@ const isOut = (facts: Facts, best: number): boolean => facts.scene.has('repair')
 const eitherWay = ({ reach, bar }: Scores, facts: Facts): boolean =>
   facts.scene.has('extension') &&
   !facts.scene.has('crowfoot', 'adapter', 'spanner', 'bar') &&
-  Math.abs(reach - bar) < 2 &&
+  Math.abs(reach - bar) <= 2 &&
   Math.max(reach, bar) >= 3
 
 /** `clicked at 80 with a crowfoot`: the torque that was wanted, or what the wrench said. Which, nothing tells. */

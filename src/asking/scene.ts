@@ -133,7 +133,7 @@ const SHARED = 2
 const free = new Set(
   (
     'a an the is are was of long about approx approximately roughly only just it its my your at be reads measures measured measure with ' +
-    'which that this length around exactly nearly almost by s has have torque steel big little thick flat on one wide to'
+    'which that this length around exactly nearly almost by s has have torque steel big little thick flat on one wide to from'
   ).split(' '),
 )
 const hard = new Set(['.', '?', '!', ';', '\n'])
@@ -159,6 +159,15 @@ const pastAside = (scene: Scene, at: number, step: 1 | -1): number => {
   return at
 }
 
+/** `wrench 380 mm`, `wrench of 380 mm`; `from` is what other languages have for `of`. */
+const holdsNext = ({ pieces }: Scene, { next }: Cue): boolean => {
+  const piece = pieces[next]
+  if (piece?.kind === 'measure') return true
+  return (
+    piece?.kind === 'word' && (piece.text === 'of' || piece.text === 'from') && pieces[next + 1]?.kind === 'measure'
+  )
+}
+
 const look = (scene: Scene, placed: Placed, step: 1 | -1, found: Near[]): void => {
   let cost = 0
   let at = placed.at
@@ -169,7 +178,7 @@ const look = (scene: Scene, placed: Placed, step: 1 | -1, found: Near[]): void =
     for (const cue of step === 1 ? scene.cuesAt(at) : scene.cuesBefore(at + 1)) {
       if (cue.denied) continue
       // `at 40 Nm spec 38 Nm`: a noun right before another number may be that one's.
-      const shared = step === 1 && scene.pieces[cue.next]?.kind === 'measure' ? SHARED : 0
+      const shared = step === 1 && holdsNext(scene, cue) ? SHARED : 0
       const score = step === 1 ? AFTER - AFTER_COST * cost - shared : BEFORE - BEFORE_COST * cost
       if (score > 0) found.push({ cue, score, after: step === 1 })
     }

@@ -1,4 +1,5 @@
 // What every door calls: a question's raw options in, the Answer document out. Faults and gaps are answers too; only a bug throws.
+import type { TextReading } from '../asking/read-text.ts'
 import { fault } from '../core/fault.ts'
 import type { Answer } from '../questions/answer.ts'
 import { type QuestionName, questions } from '../questions/index.ts'
@@ -9,6 +10,7 @@ import { type LocaleName, languageFor } from '../words/index.ts'
 import { answerText, readAsked, type Work, withText } from './ask-text.ts'
 import { always, blank } from './blank.ts'
 import { ladder } from './ladder.ts'
+import { readNamed, type TagOf } from './named-wrench.ts'
 import type { System } from './own-units.ts'
 import { type Loan, quantitiesOf, type Reading, readQuestion } from './read.ts'
 import { type Sayer, sayerFor } from './say.ts'
@@ -46,8 +48,8 @@ export interface Desk {
   readonly borrow: (name: QuestionName, raw: unknown) => Promise<Loan> | undefined
   /** Free text: the same document, with how it was read. Told as a fault where it is no text, empty or too long. */
   readonly askText: (text: unknown, asker: Asker, loan?: Loan) => Answer
-  /** What the register lends to the question that a text holds. Throws an Outage. */
-  readonly borrowForText: (text: unknown) => Promise<Loan> | undefined
+  /** What the register lends to the question that a text holds, or to the wrench that it names. Throws an Outage. */
+  readonly borrowForText: (text: unknown) => Promise<Loan | undefined> | undefined
   /** Counts an answer that a door gives again from what it kept. */
   readonly again: (asked: Asked) => void
   readonly system: System
@@ -64,6 +66,8 @@ export interface DeskSettings {
   readonly locale: LocaleName
   readonly record?: (asked: Asked) => void
   readonly borrow?: Desk['borrow']
+  /** Knows the shop's wrenches by their tags; without it free text names none. */
+  readonly tagOf?: TagOf
   readonly specs?: OwnPointers
 }
 
@@ -148,7 +152,9 @@ const withOwnPointers = (answer: Answer, specs: OwnPointers | undefined, asked: 
   return own.length === 0 ? answer : { ...answer, pointers: [...own, ...answer.pointers] }
 }
 
-export const createDesk = ({ system, locale, record, borrow, specs }: DeskSettings): Desk => {
+const nothingLent: Loan = { inputs: {}, faults: [], cautions: [] }
+
+export const createDesk = ({ system, locale, record, borrow, tagOf, specs }: DeskSettings): Desk => {
   const sayers = new Map<string, Sayer>()
   const sayer = (accepted: string | undefined): Sayer => {
     const language = languageFor(accepted, locale)
@@ -190,12 +196,19 @@ export const createDesk = ({ system, locale, record, borrow, specs }: DeskSettin
     again: (asked) => record?.(asked),
     borrow: borrow ?? (() => undefined),
     borrowForText: (text) => {
-      last = { text, reading: readAsked(text) }
-      const { question, inputs } = last.reading ?? { question: null, inputs: {} }
-      return question === null ? undefined : borrow?.(question, inputs)
+      const reading = readAsked(text)
+      last = { text, reading }
+      const lentTo = ({ question, inputs }: Pick<TextReading, 'question' | 'inputs'>): Promise<Loan> | undefined =>
+        question === null ? undefined : borrow?.(question, inputs)
+      if (!reading) return undefined
+      const naming = tagOf && readNamed(text, tagOf)
+      if (!naming) return lentTo(reading)
+      return naming.then(async (named) =>
+        named ? { ...nothingLent, ...(await lentTo(named)), text: named } : lentTo(reading),
+      )
     },
     askText: (text, asker, loan) => {
-      const told = answerText(text, readOnce(text), sayer(asker.locale), workFor(asker), loan)
+      const told = answerText(text, loan?.text ?? readOnce(text), sayer(asker.locale), workFor(asker), loan)
       last = undefined
       const answer = withOwnPointers(told, specs, text)
       record?.(askedOf((answer.question as QuestionName | null) ?? 'none', answer, asker.door))

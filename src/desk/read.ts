@@ -1,4 +1,5 @@
 // Raw options to a question's values: every option by the question's own declaration, all faults at once, each naming its input.
+import type { TextReading } from '../asking/read-text.ts'
 import { type Fault, fault } from '../core/fault.ts'
 import type { Quantity } from '../core/quantity.ts'
 import type { Caution, Given } from '../questions/outcome.ts'
@@ -83,6 +84,8 @@ export interface Loan {
   readonly bench?: ReadonlySet<string> | undefined
   /** What leads the answer: out of limit, check due. */
   readonly cautions: readonly Caution[]
+  /** How a free text reads with the wrench that it names. */
+  readonly text?: TextReading | undefined
 }
 
 // The asker's own word goes before the register's.

@@ -3,6 +3,11 @@ import type { Phrasing } from './phrasings.ts'
 
 export const germanPhrasings: readonly Phrasing[] = [
   [
+    'Was stelle ich ein für 95 Nm mit einem Aufsatz von 45 mm an einem Schlüssel von 380 mm?',
+    'adapter-setting answered',
+    '84.9 N·m',
+  ],
+  [
     'Ich brauche 80 Nm an der Schraube, Hahnenfußschlüssel gerade mit Stichmaß 45 mm, Drehmomentschlüssel 400 mm. Was stelle ich ein?',
     'adapter-setting answered',
     '71.9 N·m',

@@ -135,3 +135,17 @@ describe('where several readings are offered', () => {
     expect(ignored).toEqual(['5'])
   })
 })
+
+describe('an extension of which nobody says where it sits', () => {
+  it.each([
+    'tightened to 100 Nm with an extension of 100 mm on a wrench of 400 mm, what is the actual torque?',
+    'J’ai serré à 100 Nm avec une rallonge de 100 mm sur une clé de 400 mm, quel est le couple réel ?',
+  ])('is asked back as both that it may be, with its numbers: %s', (text) => {
+    const { outcome, alternatives } = readText(text)
+    expect(outcome).toBe('choice')
+    expect(alternatives).toEqual([
+      { question: 'adapter-reading', inputs: { reading: '100 N·m', lever: '400 mm', adapter: '100 mm' } },
+      { question: 'extension-bar', inputs: { torque: '100 N·m', length: '100 mm' } },
+    ])
+  })
+})

@@ -37,11 +37,11 @@ afterEach(async () => {
 })
 
 describe('chat with Discord in good health', () => {
-  it('logs in without intents, registers once, and answers a command in its callback', async () => {
+  it('logs in with no privileged intent, registers once, and answers a command in its callback', async () => {
     await open()
     expect(service.line).toMatch(/chat on$/)
     expect(discord.identifies).toHaveLength(1)
-    expect(discord.identifies[0]).toMatchObject({ intents: 0, accepted: true })
+    expect(discord.identifies[0]).toMatchObject({ intents: (1 << 9) | (1 << 12), accepted: true })
     const record = await discord.interaction(adapter)
     expect(record).toMatchObject({ status: expect.any(Number), type: 4 })
     expect(headlineOf(record.data)).toBe(

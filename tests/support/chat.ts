@@ -3,6 +3,7 @@ import { expect } from 'vitest'
 import { topics } from '../../commands/index.ts'
 import { createDesk, type Desk } from '../../src/desk/desk.ts'
 import { lenderOf } from '../../src/desk/lend.ts'
+import { tagOfIn } from '../../src/desk/named-wrench.ts'
 import type { Shop } from '../../src/desk/shop.ts'
 import { createSpecs } from '../../src/desk/specs.ts'
 import { createPress } from '../../src/faces/chat/answer/press.ts'
@@ -68,7 +69,7 @@ export const openChatInProcess = (pictures: Pictures = { png: async () => png })
   const store = memoryStore()
   const shop = testShop()
   const specs = createSpecs(store, () => new Date(now))
-  const desk = createDesk({ system: 'metric', locale: 'en', borrow: lenderOf(shop), specs })
+  const desk = createDesk({ system: 'metric', locale: 'en', borrow: lenderOf(shop), tagOf: tagOfIn(shop), specs })
   const told: Array<{ channel: string; body: unknown }> = []
   const likings = createLikings(store, () => now)
   const recent = createRecent(() => now)

@@ -1,7 +1,8 @@
-// The chat door: interactions come over the gateway or over HTTP, and are answered by the same handler. Registers the commands,
+// The chat door: interactions come over the gateway or over HTTP, and are answered by the same handler; messages that ask the bot
+// come over the gateway alone. Registers the commands,
 // sends the digest, and says whether it is well.
 import type { Topic } from '../../../commands/topic.ts'
-import type { ChatEvent, ShardEvent } from '../../counters.ts'
+import type { ChatEvent, MessageEvent, ShardEvent } from '../../counters.ts'
 import type { Desk } from '../../desk/desk.ts'
 import type { Shop } from '../../desk/shop.ts'
 import type { Specs } from '../../desk/specs.ts'
@@ -12,6 +13,9 @@ import { buildCommands } from './commands.ts'
 import { startDigest } from './digesting.ts'
 import { openGateway } from './gateway.ts'
 import { buildHandling } from './handling.ts'
+import { createHearing } from './messages/hearing.ts'
+import { createPlaces } from './messages/places.ts'
+import { sendReply } from './messages/sending.ts'
 import { type RegistrationPlan, register } from './registration.ts'
 import { startRetention } from './retention.ts'
 import { createCallbacks } from './wire/callback.ts'
@@ -55,6 +59,7 @@ export interface ChatParts {
   readonly now: () => number
   readonly reference: () => string
   readonly count: (event: ChatEvent, shard?: number) => void
+  readonly countMessage: (event: MessageEvent) => void
   readonly shard: (shard: number, event: ShardEvent, isUp: boolean) => void
   readonly shardsUp: (up: number) => void
   readonly log: ChatLog
@@ -86,12 +91,20 @@ export const registerCommands = async (
 export const openChat = (parts: ChatParts): Chat => {
   const { settings, desk, topics, now, log } = parts
   const bot = botRest(settings)
-  const { handling, offers } = buildHandling(parts, bot)
+  const { handling, offers, work } = buildHandling(parts, bot)
   const lost = (delivery: string, error: unknown): void =>
     log.warn({ err: error, delivery }, 'a chat answer did not arrive')
   const callbacks = createCallbacks({ rest: callbackRest(settings), now, told: lost })
   const edits = createEdits({ rest: editRest(settings), now, told: lost })
   const taking = createTaking({ ...parts, handling, offers, edits })
+  const places = createPlaces()
+  const hearing = createHearing({
+    ...{ ...parts, work, places, isWithin: taking.isWithin },
+    send: (heard, reply) =>
+      sendReply(bot, heard, reply, (arrived, error) =>
+        log.warn({ err: error, arrived, channel: heard.channel }, 'a reply did not arrive'),
+      ),
+  })
   const registering = startRegistering({
     register: () => register(bot, settings.applicationId, commandsOf(topics, desk)),
     log,
@@ -103,7 +116,11 @@ export const openChat = (parts: ChatParts): Chat => {
       ? openGateway({
           ...parts,
           bot,
-          take: (interaction, shard) => taking.take(interaction, callbacks.respondTo(interaction), shard),
+          take: (interaction, shard) => {
+            places.note(interaction)
+            return taking.take(interaction, callbacks.respondTo(interaction), shard)
+          },
+          hear: hearing.hear,
         })
       : undefined
   const hushed = (): readonly string[] => (callbacks.isHushed() ? ['Discord asks this address to wait'] : [])
@@ -117,7 +134,7 @@ export const openChat = (parts: ChatParts): Chat => {
       clearInterval(digesting)
       clearInterval(retaining)
       registering.stop()
-      await taking.finish(FINISH_MS)
+      await Promise.all([hearing.finish(FINISH_MS), taking.finish(FINISH_MS)])
       await gateway?.close()
     },
   }

@@ -1,9 +1,10 @@
-// The gateway: logs in within what Discord allows a day, hands on interactions as raw JSON, and stays honest when Discord is away.
+// The gateway: logs in within what Discord allows a day, hands on interactions and messages as raw JSON, and stays honest when Discord is away.
 import {
   type APIInteraction,
   Client,
   Events,
   GatewayDispatchEvents,
+  GatewayIntentBits,
   type REST,
   Routes,
   SimpleIdentifyThrottler,
@@ -17,12 +18,19 @@ export interface GatewayParts extends Pick<ChatParts, 'settings' | 'now' | 'shar
   /** Speaks as the bot. */
   readonly bot: REST
   readonly take: (interaction: APIInteraction, shard: number) => Promise<unknown>
+  /** A message of anybody; `self` is the bot's own id. */
+  readonly hear: (message: unknown, self: string | undefined) => Promise<unknown>
 }
 
 export interface Gateway {
   readonly troubles: () => readonly string[]
   readonly close: () => Promise<void>
 }
+
+// Neither is privileged: what a message says comes only where it mentions the bot or is sent to it, and no other is read.
+const INTENTS = [GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages]
+// What the library would do with events that we read ourselves, or that these intents bring besides.
+const LEFT_OUT = ['InteractionCreate', 'MessageCreate', 'MessageUpdate', 'MessageDelete', 'MessageDeleteBulk']
 
 const REST_TIMEOUT_MS = 10_000
 const GOODBYE_MS = 2000
@@ -58,7 +66,7 @@ type Budget = () => Promise<number>
 
 const clientFor = ({ apiUrl, shards }: ChatSettings, pace: IdentifyPace, budget: Budget): Client =>
   new Client({
-    intents: [],
+    intents: INTENTS,
     rest: { api: apiUrl, timeout: REST_TIMEOUT_MS },
     ...(shards === 'auto' ? { shards: 'auto' as const } : { shards: [...shards.ids], shardCount: shards.count }),
     ws: {
@@ -83,7 +91,16 @@ interface GatewayInformation {
 }
 
 /** Opens the gateway and keeps it open. Never throws for what Discord does. */
-export const openGateway = ({ settings, now, shard: counted, shardsUp, log, bot, take }: GatewayParts): Gateway => {
+export const openGateway = ({
+  settings,
+  now,
+  shard: counted,
+  shardsUp,
+  log,
+  bot,
+  take,
+  hear,
+}: GatewayParts): Gateway => {
   const pace = createIdentifyPace(now)
   const shards = createShards({ count: counted, up: shardsUp, log })
   let client: Client | undefined
@@ -101,9 +118,13 @@ export const openGateway = ({ settings, now, shard: counted, shardsUp, log, bot,
   }
 
   const listenTo = (one: Client): void => {
-    // The library would build its own objects of every interaction, and a shape that it does not know rejects where nobody
-    // listens, which ends the process. We read the JSON ourselves, so its builder is left out.
-    Object.assign((one as unknown as { actions: object }).actions, { InteractionCreate: { handle: () => {} } })
+    // The library would build its own objects of every interaction and message, and a shape that it does not know rejects where
+    // nobody listens, which ends the process. We read the JSON ourselves, so its builders are left out.
+    const nothing = { handle: () => ({}) }
+    Object.assign(
+      (one as unknown as { actions: object }).actions,
+      Object.fromEntries(LEFT_OUT.map((name) => [name, nothing])),
+    )
     // Rejected async listeners surface here; without it they would end the process.
     one.on(Events.Error, (error) => log.error({ err: error }, 'chat error'))
     one.on(Events.ShardDisconnect, (event, id) => dieFor(`Discord closed shard ${id} for good (code ${event.code})`))
@@ -113,6 +134,7 @@ export const openGateway = ({ settings, now, shard: counted, shardsUp, log, bot,
     one.ws.on(GatewayDispatchEvents.InteractionCreate, (interaction: APIInteraction, id: number) => {
       void take(interaction, id)
     })
+    one.ws.on(GatewayDispatchEvents.MessageCreate, (message: unknown) => void hear(message, one.user?.id))
   }
 
   // Where it cannot be asked for, the pace alone holds.

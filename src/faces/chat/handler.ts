@@ -9,7 +9,7 @@ import {
 import type { Topic } from '../../../commands/topic.ts'
 import { Outage } from '../../core/outage.ts'
 import type { Desk } from '../../desk/desk.ts'
-import { languageFor } from '../../words/index.ts'
+import { languageFor, type Words } from '../../words/index.ts'
 import type { Pictures } from '../pictures.ts'
 import type { Press } from './answer/press.ts'
 import { carriedFor, hereOf, replyOf, type WorkParts, workOut } from './answer/worked.ts'
@@ -56,6 +56,12 @@ const askOf = (interaction: APIInteraction, topics: readonly Topic[]): ChatAsk |
 export const languageOf = (interaction: APIInteraction, desk: Desk) =>
   languageFor('locale' in interaction ? interaction.locale : undefined, desk.locale)
 
+/** One sentence for what failed here and not at the asker, with the reference under which it is logged. */
+export const calmLine = (error: unknown, words: Words, failed: HandlerParts['failed']): string => {
+  const away = error instanceof Outage && error.isWriting ? words.writing.away : words.faces['register-away']
+  return (error instanceof Outage ? away : words.faces.outage).replace('{reference}', failed(error))
+}
+
 /** The reply to an interaction; undefined where it is none of ours. A bug becomes one calm line. */
 export const handleInteraction = async (
   interaction: APIInteraction,
@@ -80,9 +86,7 @@ export const handleInteraction = async (
     const worked = await workOut(carriedFor(ask, here.user, await parts.likings.own(here.user)), parts, here, language)
     return replyOf(worked, parts, here, language, ask.seen)
   } catch (error) {
-    const away = error instanceof Outage && error.isWriting ? words.writing.away : words.faces['register-away']
-    const text = error instanceof Outage ? away : words.faces.outage
-    return privateLine(text.replace('{reference}', failed(error)))
+    return privateLine(calmLine(error, words, failed))
   }
 }
 

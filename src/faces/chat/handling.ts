@@ -3,6 +3,7 @@ import { type REST, Routes } from 'discord.js'
 import { createPress } from './answer/press.ts'
 import type { TellChannel } from './answer/report.ts'
 import { saverOf } from './answer/save.ts'
+import type { WorkParts } from './answer/worked.ts'
 import { askerOf } from './asker.ts'
 import { createBenchDoor } from './bench/door.ts'
 import type { ChatParts } from './door.ts'
@@ -15,6 +16,8 @@ import { createRegisterDoor } from './register/door.ts'
 export interface Handling {
   readonly handling: Omit<HandlerParts, 'failed'>
   readonly offers: OfferParts
+  /** What any answer is worked out with, whichever way it was asked. */
+  readonly work: WorkParts
 }
 
 /** `rest` speaks as the bot: what is told in a channel of a server goes that way. */
@@ -34,6 +37,7 @@ export const buildHandling = (parts: ChatParts, rest: REST): Handling => {
     )
   const work = { desk, pictures, likings, roles }
   return {
+    work,
     handling: {
       desk,
       topics,

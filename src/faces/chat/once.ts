@@ -1,4 +1,4 @@
-// Each interaction id once, and none that is older than Discord waits for. Memory is bounded: ids older than the window are let go.
+// Each id once, of an interaction or of a message, and none that is older than an answer is waited for. Memory is bounded: ids older than the window are let go.
 
 const DISCORD_EPOCH = 1_420_070_400_000n
 /** Discord drops an interaction that has no first response within this. */
@@ -12,14 +12,15 @@ export const madeAt = (id: string): number | undefined =>
 
 export type Admission = 'new' | 'twice' | 'too-old' | 'unknown'
 
-export const createOnce = (now: () => number): ((id: string) => Admission) => {
+/** `longestMs`: how old it may be when it comes. */
+export const createOnce = (now: () => number, longestMs = FIRST_RESPONSE_MS): ((id: string) => Admission) => {
   const seen = new Map<string, number>()
   return (id) => {
     const made = madeAt(id)
     if (made === undefined) return 'unknown'
     if (seen.has(id)) return 'twice'
     const time = now()
-    if (time - made > FIRST_RESPONSE_MS) return 'too-old'
+    if (time - made > longestMs) return 'too-old'
     seen.set(id, time)
     // A Map keeps the order of arrival: the oldest stand first.
     for (const [old, when] of seen) {

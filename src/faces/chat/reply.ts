@@ -93,12 +93,12 @@ export interface Picture {
 
 const ALT = 1024
 
-/** Faults and gaps are told to the asker alone; an answer to everybody who was there, unless it is to be private. */
+/** Unless it is told otherwise, an answer is for everybody who was there, faults and gaps for the asker alone. */
 export const renderReply = (
   answer: Answer,
   words: Words,
   picture?: Picture,
-  { isPrivate = false, rows = [] }: { readonly isPrivate?: boolean; readonly rows?: Rows } = {},
+  { isPrivate = answer.status !== 'answered', rows = [] }: { readonly isPrivate?: boolean; readonly rows?: Rows } = {},
 ): ChatReply => {
   const { embed, whole } = layOut(answer, words)
   const files = [
@@ -116,7 +116,7 @@ export const renderReply = (
     data: {
       embeds: [picture ? { ...embed, image: { url: 'attachment://armlength.png' } } : embed],
       allowed_mentions: { parse: [] },
-      ...(answer.status === 'answered' && !isPrivate ? {} : { flags: MessageFlags.Ephemeral }),
+      ...(isPrivate ? { flags: MessageFlags.Ephemeral } : {}),
       ...(rows.length === 0 ? {} : { components: rows }),
       ...(files.length === 0 ? {} : { attachments }),
     },

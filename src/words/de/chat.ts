@@ -66,6 +66,8 @@ export const chat = {
   seenBy: 'wer die Antwort sieht',
   seen: { all: 'alle hier', me: 'nur ich' },
   sharedBy: 'Gefragt von {asker}',
+  mentionHint:
+    'Die Frage in eigenen Worten schreiben, hinter der Erwähnung oder als Direktnachricht: 95 N·m, Schlüssel 380 mm, Krähenfuß 45 mm gerade nach vorn, was stelle ich ein?',
   formOld: 'Diese Tasten sind zu alt: neu fragen.',
   formNotYours: 'Entfernen kann das nur, wer gefragt hat oder hier Nachrichten verwaltet.',
   inFile: 'Die Rechnung steht in der Datei.',

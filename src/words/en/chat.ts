@@ -66,6 +66,8 @@ export const chat = {
   seenBy: 'who sees the answer',
   seen: { all: 'everybody here', me: 'only me' },
   sharedBy: 'Asked by {asker}',
+  mentionHint:
+    'Write your question, here behind a mention or in a direct message, in your own words: what do I set for 95 Nm with a 45 mm crowfoot on a 380 mm wrench?',
   formOld: 'These keys are too old: ask again.',
   formNotYours: 'Only who asked, or who manages messages here, can remove this.',
   inFile: 'The working is in the file.',

@@ -66,6 +66,8 @@ export const chat = {
   seenBy: 'quién ve la respuesta',
   seen: { all: 'todos aquí', me: 'solo yo' },
   sharedBy: 'Preguntado por {asker}',
+  mentionHint:
+    'Escribir la pregunta con las propias palabras, detrás de la mención o en un mensaje directo: ¿qué ajusto para 95 Nm con un adaptador de 45 mm en una llave de 380 mm?',
   formOld: 'Estos botones son demasiado antiguos: preguntar de nuevo.',
   formNotYours: 'Solo puede quitar esto quien preguntó o quien gestiona los mensajes aquí.',
   inFile: 'El cálculo está en el archivo.',

@@ -66,6 +66,8 @@ export const chat = {
   seenBy: 'qui voit la réponse',
   seen: { all: 'tout le monde ici', me: 'moi seulement' },
   sharedBy: 'Demandé par {asker}',
+  mentionHint:
+    'Écrire la question avec ses propres mots, après la mention ou en message privé : que régler pour 95 Nm avec un adaptateur de 45 mm sur une clé de 380 mm ?',
   formOld: 'Ces touches sont trop anciennes : redemander.',
   formNotYours: 'Seul qui a demandé, ou qui gère les messages ici, peut retirer ceci.',
   inFile: 'Le calcul est dans le fichier.',

@@ -5,6 +5,7 @@ import { setTimeout as pause } from 'node:timers/promises'
 import { arrivals as newArrivals, type Waiting } from './arrivals.ts'
 import type { Ask } from './ask.ts'
 import { type CallbackRecord, newBooks } from './books.ts'
+import { channels as newChannels } from './channels.ts'
 import { commandShelf } from './commands.ts'
 import { openDoor } from './door.ts'
 import { type Fault, faultQueues } from './faults.ts'
@@ -15,6 +16,7 @@ import { buildInteraction } from './raw-interaction.ts'
 import { type FaultFor, restServer } from './rest.ts'
 import { buildRoutes, callbackRecord, type RouteName } from './routes.ts'
 import { newSender, type Posting } from './sender.ts'
+import { speaking } from './speaking.ts'
 
 export interface FakeOptions {
   token?: string
@@ -55,6 +57,7 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
   const queues = faultQueues()
   const shelf = commandShelf(applicationId)
   const ledger = newLedger(books, { applicationId, botUser })
+  const channels = newChannels(books, { applicationId, botUser })
   const arrivals = newArrivals()
   const sender = newSender()
   let heard: (record: CallbackRecord) => void = () => {}
@@ -75,6 +78,7 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     applicationId,
     botUser,
     ledger,
+    channels,
     shelf,
     gatewayInformation: () => ({
       url: gateway.url,
@@ -123,8 +127,7 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     get heartbeats() {
       return books.heartbeats
     },
-    /** What the bot said in channels by itself. */
-    channelMessages: ledger.channelMessages,
+    ...speaking({ botUser, channels, tell: gateway.tell }),
     token,
     applicationId,
     /** The API's base without version, for DISCORD_API_URL. */

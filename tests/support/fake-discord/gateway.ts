@@ -6,6 +6,7 @@ import { type RawData, type WebSocket, WebSocketServer } from 'ws'
 import { type Books, violate } from './books.ts'
 import { openDoor } from './door.ts'
 import { isRecord, type Json } from './limits.ts'
+import { asTold, isHeardWith, privileged } from './said.ts'
 import { endsSession, Session } from './session.ts'
 
 export interface GatewayOptions {
@@ -60,6 +61,7 @@ export async function openGateway(options: GatewayOptions) {
     if (!(Number.isInteger(id) && Number.isInteger(count) && id >= 0 && id < count))
       return wrong(socket, 4010, 'Bad shard')
     if (!Number.isInteger(intents) || intents < 0) return wrong(socket, 4013, 'Bad intents')
+    if ((intents & privileged) !== 0) return wrong(socket, 4014, 'Disallowed intents')
     const key = id % options.maxConcurrency
     const tooSoon = Date.now() - (identified.get(key) ?? 0) < options.spacingMs
     if (tooSoon) {
@@ -68,7 +70,7 @@ export async function openGateway(options: GatewayOptions) {
     }
     identified.set(key, Date.now())
     if (!isRecord(d['properties'])) return wrong(socket, 4002, 'No properties')
-    const session = new Session([id, count], socket)
+    const session = new Session([id, count], intents, socket)
     books.identifies.push({ ...record, sessionId: session.id })
     sessions.push(session)
     sockets.set(socket, session)
@@ -149,6 +151,15 @@ export async function openGateway(options: GatewayOptions) {
     dispatch(t: string, d: unknown, guild: string | null): number {
       const reached = sessions.filter((session) => !session.ended && session.serves(guild))
       for (const session of reached) session.give(t, d)
+      return reached.length
+    },
+    /** A message, to those who asked for such, with what they may know of it; to how many. */
+    tell(message: Json, guild: string | null): number {
+      const reached = sessions.filter(
+        (session) => !session.ended && session.serves(guild) && isHeardWith(session.intents, message),
+      )
+      for (const session of reached)
+        session.give('MESSAGE_CREATE', asTold(message, session.intents, options.botUser['id']))
       return reached.length
     },
     /** All of them, or those of one shard. */

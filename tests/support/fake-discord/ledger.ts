@@ -39,7 +39,6 @@ const refuse = (status: number, code: number, message: string): Answer => ({ sta
 
 export function ledger(books: Books, about: { applicationId: string; botUser: Json }) {
   const issued = new Map<string, Issued>()
-  const channels: Json[] = []
 
   function complain(where: string, found: readonly Complaint[]): Answer | undefined {
     for (const one of found) violate(books, where, one)
@@ -120,24 +119,6 @@ export function ledger(books: Books, about: { applicationId: string; botUser: Js
       const message = one.messages.get('@original')
       return withResponse ? { status: 200, body: callbackResponse(one.raw, type, message) } : { status: 204 }
     },
-
-    /** A message of the bot's own; the same nonce again, where that is asked for, is the same message. */
-    channelMessage(channel: string, sent: Sent): Answer {
-      const refused = complain('channel-message', checkWebhookMessage(sent.body, sent.files))
-      if (refused) return refused
-      const body = isRecord(sent.body) ? sent.body : {}
-      const nonce = body['nonce']
-      if (typeof nonce === 'string' && nonce.length > 25)
-        return gone('channel-message', 400, 50035, 'Invalid Form Body', 'A nonce has 25 characters at most')
-      const known = channels.find(
-        (one) => body['enforce_nonce'] === true && one['nonce'] === nonce && one['channel_id'] === channel,
-      )
-      if (known) return { status: 200, body: known }
-      const message = { ...body, id: String(800_000_000_000_000_000n + BigInt(channels.length)), channel_id: channel }
-      channels.push(message)
-      return { status: 200, body: message }
-    },
-    channelMessages: (): readonly Json[] => channels,
 
     followUp(token: string, sent: Sent): Answer {
       const one = spokenFor('follow-up', token)

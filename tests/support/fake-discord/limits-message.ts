@@ -103,3 +103,29 @@ export function checkMessage(check: Check, message: Json, files: readonly Upload
   checkReferences(check, message, files, before)
   if (!before && isEmpty(message, files)) check.say('EMPTY_MESSAGE', 'Cannot send an empty message')
 }
+
+const nonceBelow = 26
+const id = /^\d{1,20}$/
+
+/** A message of the bot's own in a channel: nobody's alone, it may be a reply, and may carry a name that is taken once. */
+export function checkOwnMessage(check: Check, body: Json, files: readonly Upload[]): void {
+  const { message_reference: reference, ...message } = body
+  if ((Number(message['flags'] ?? 0) & ephemeral) !== 0)
+    check.at('flags').say('BASE_TYPE_CHOICES', 'Only the answer to an interaction can be ephemeral')
+  const { nonce } = message
+  if (!isAbsent(nonce) && !(typeof nonce === 'string' && nonce.length < nonceBelow))
+    check.at('nonce').say('BASE_TYPE_BAD_LENGTH', 'A nonce is a text of 25 characters at most')
+  check.flag(message, 'enforce_nonce')
+  if (message['enforce_nonce'] === true && isAbsent(nonce))
+    check.at('nonce').say('BASE_TYPE_REQUIRED', 'There is none to be enforced')
+  if (!isAbsent(reference)) {
+    const here = check.at('message_reference')
+    if (!isRecord(reference) || !id.test(String(reference['message_id'])))
+      here.at('message_id').say('NUMBER_TYPE_COERCE', 'Must be the id of a message')
+    // Who is replied to is pinged unless that is denied.
+    const mentions = message['allowed_mentions']
+    if (!isRecord(mentions) || mentions['replied_user'] !== false)
+      check.at('allowed_mentions.replied_user').say('HOUSE_NO_PINGS', 'Must be there and false in a reply')
+  }
+  checkMessage(check, message, files)
+}

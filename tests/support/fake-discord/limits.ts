@@ -2,7 +2,7 @@
 // the house) would refuse in it. Pure; who answered what before is the ledger's affair.
 
 import { Check, type Complaint, isAbsent, isRecord, type Json } from './limits-check.ts'
-import { type Before, checkMessage, ephemeral, type Upload } from './limits-message.ts'
+import { type Before, checkMessage, checkOwnMessage, ephemeral, type Upload } from './limits-message.ts'
 import { checkModal } from './limits-modal.ts'
 
 export { type Complaint, isRecord, type Json, type Refusal, refusalOf } from './limits-check.ts'
@@ -90,6 +90,14 @@ export function beforeOf(message: unknown): Before {
 export function checkWebhookMessage(body: unknown, files: readonly Upload[], before?: Before): Complaint[] {
   const check = new Check()
   if (isRecord(body)) checkMessage(check, body, files, before)
+  else check.say('DICT_TYPE_CONVERT', 'Only dictionaries may be used in a DictType')
+  return check.complaints
+}
+
+/** A message of the bot's own in a channel. */
+export function checkChannelMessage(body: unknown, files: readonly Upload[]): Complaint[] {
+  const check = new Check()
+  if (isRecord(body)) checkOwnMessage(check, body, files)
   else check.say('DICT_TYPE_CONVERT', 'Only dictionaries may be used in a DictType')
   return check.complaints
 }

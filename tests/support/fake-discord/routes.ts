@@ -2,6 +2,7 @@
 
 import type { Books, CallbackRecord, RequestRecord } from './books.ts'
 import { violate } from './books.ts'
+import type { Channels } from './channels.ts'
 import type { commandShelf } from './commands.ts'
 import type { Answer } from './faults.ts'
 import type { Ledger } from './ledger.ts'
@@ -27,6 +28,7 @@ export interface RouteTable {
   applicationId: string
   botUser: Json
   ledger: Ledger
+  channels: Channels
   shelf: ReturnType<typeof commandShelf>
   gatewayInformation: () => Json
   onCallback: (record: CallbackRecord) => void
@@ -55,7 +57,7 @@ export function callbackRecord(
 }
 
 export function buildRoutes(about: RouteTable): Route[] {
-  const { ledger, shelf, books } = about
+  const { ledger, channels, shelf, books } = about
   const route = (
     name: RouteName,
     method: string,
@@ -122,7 +124,7 @@ export function buildRoutes(about: RouteTable): Route[] {
       ledger.followUp(token, sent),
     ),
     route('channel-message', 'POST', '/channels/([^/]+)/messages', true, ({ parts: [channel = ''], ...sent }) =>
-      ledger.channelMessage(channel, sent),
+      channels.post(channel, sent),
     ),
     route('message-get', 'GET', messagePath, false, (asked) => onMessage(asked, 'GET')),
     route('message-patch', 'PATCH', messagePath, false, (asked) => onMessage(asked, 'PATCH')),

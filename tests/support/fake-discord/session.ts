@@ -19,12 +19,14 @@ export class Session {
   readonly id = randomBytes(16).toString('hex')
   readonly shard: readonly [number, number]
   readonly events: Event[] = []
+  readonly intents: number
   socket: WebSocket | undefined
   ended = false
   private forgotten = 0
 
-  constructor(shard: readonly [number, number], socket: WebSocket) {
+  constructor(shard: readonly [number, number], intents: number, socket: WebSocket) {
     this.shard = shard
+    this.intents = intents
     this.socket = socket
   }
 

@@ -10,7 +10,7 @@ import { inputsTaken } from '../../taken.ts'
 import { askerOf } from '../asker.ts'
 import type { Likings, OwnSettings, ServerSettings } from '../liking.ts'
 import { pictureFrom } from '../picture.ts'
-import { roleIn, type WriterRoles } from '../register/rights.ts'
+import { type MemberThere, roleIn, type WriterRoles } from '../register/rights.ts'
 import { type ChatReply, type Picture, renderReply } from '../reply.ts'
 import { type Carried, idsFor } from './carried.ts'
 import { keysUnder, type Place, verbs } from './keys.ts'
@@ -42,16 +42,24 @@ const lentByWrench = ['lever', 'pivot', 'wrench-type', 'tolerance', 'mark', 'lea
 const takesOwnWrench = (question: QuestionName, raw: Carried['raw']): boolean =>
   questions[question].inputs['wrench']?.kind === 'wrench' && !['wrench', ...lentByWrench].some((name) => name in raw)
 
-export const hereOf = async (interaction: APIInteraction, { likings, roles }: WorkParts): Promise<Here> => {
-  const { guild_id: guild, channel } = interaction
+type Where = MemberThere & { readonly user: string; readonly channel: string | undefined }
+
+/** Whoever asks by an interaction or by a message, and where. */
+export const hereAt = async (where: Where, { likings, roles }: WorkParts): Promise<Here> => {
+  const { guild_id: guild, channel, user } = where
   const server = await likings.server(guild)
   return {
-    user: askerOf(interaction).user,
+    user,
     server,
     isServer: guild !== undefined,
-    isQuiet: channel !== undefined && server.quiet.includes(channel.id),
-    mayKeep: roleIn(interaction, roles) === 'keeper',
+    isQuiet: channel !== undefined && server.quiet.includes(channel),
+    mayKeep: roleIn(where, roles) === 'keeper',
   }
+}
+
+export const hereOf = (interaction: APIInteraction, parts: WorkParts): Promise<Here> => {
+  const { member, guild_id, channel } = interaction
+  return hereAt({ member, guild_id, user: askerOf(interaction).user, channel: channel?.id }, parts)
 }
 
 /** What a command or a text asks, with what its asker has set for themselves. */
@@ -98,15 +106,18 @@ export const pictureOf = (
   theme: 'dark' | 'light' = 'dark',
 ): Promise<Picture | undefined> => pictureFrom(pictures, figureOf(answer, words, theme))
 
-/** The message of an answer, with its keys. Whatever is no answer is for the asker alone, and so is all in a quiet channel. */
+/**
+ * The message of an answer, with its keys. Whatever is no answer is for the asker alone, and so is all in a quiet channel; but
+ * `open` is for all who are there whatever it is, since what answers a message can be nothing else.
+ */
 export const replyOf = async (
   { answer, carried }: Worked,
   { pictures }: WorkParts,
   here: Here,
   { words }: Language,
-  seen: 'all' | 'me',
+  seen: 'all' | 'me' | 'open',
 ): Promise<ChatReply> => {
-  const isPrivate = seen === 'me' || here.isQuiet || answer.status !== 'answered'
+  const isPrivate = seen !== 'open' && (seen === 'me' || here.isQuiet || answer.status !== 'answered')
   const place: Place = {
     isPrivate,
     isQuiet: here.isQuiet,

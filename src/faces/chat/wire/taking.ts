@@ -5,7 +5,7 @@ import type { ChatEvent } from '../../../counters.ts'
 import type { Desk } from '../../../desk/desk.ts'
 import { askerOf } from '../asker.ts'
 import { busyReply, type HandlerParts, handleInteraction, languageOf } from '../handler.ts'
-import { createLimits } from '../limits.ts'
+import { createLimits, type Limits } from '../limits.ts'
 import { isTyping, type OfferParts, offersFor } from '../offers.ts'
 import { createOnce } from '../once.ts'
 import { privateLine } from '../reply.ts'
@@ -27,6 +27,8 @@ export interface TakingParts {
 export interface Taking {
   /** Answers an interaction by `respond`, or does not call it. What became of it is counted and told; never rejects. */
   readonly take: (interaction: APIInteraction, respond: Respond, shard?: number) => Promise<ChatEvent>
+  /** Whether somebody may ask now; messages are held to the same limits. */
+  readonly isWithin: Limits['admit']
   /** Takes no more; resolves once nothing is under way, or after so long. */
   readonly finish: (withinMs: number) => Promise<void>
 }
@@ -86,6 +88,7 @@ export const createTaking = (parts: TakingParts): Taking => {
       parts.count(event, shard)
       return event
     },
+    isWithin: limits.admit,
     finish: async (withinMs) => {
       closed = true
       let timer: NodeJS.Timeout | undefined
