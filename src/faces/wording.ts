@@ -118,13 +118,19 @@ export const marksBeside = (answer: Answer): readonly Readonly<Record<'setting' 
   return cells[0]?.setting === cells[1]?.setting ? cells.slice(0, 1) : cells
 }
 
-/** An answer without what `marksBeside` tells of it. */
-export const withoutMarks = (answer: Answer): Answer => ({
-  ...answer,
-  results: Object.fromEntries(
-    Object.entries(answer.results).filter(([name]) => !(beside as readonly string[]).includes(name)),
-  ),
-})
+/** Settings for other directions than the one that was asked: nothing to be taken for the answer. */
+export const besidesLines = (answer: Answer, words: Words): readonly string[] => {
+  const { directions } = answer.results
+  return Array.isArray(directions)
+    ? directions.map((row) => rowText(words, row as Readonly<Record<string, CellShown>>))
+    : []
+}
+
+/** An answer without what `marksBeside` and `besidesLines` tell of it. */
+export const withoutBeside = (answer: Answer): Answer => {
+  const told: ReadonlySet<string> = new Set([...beside, 'directions'])
+  return { ...answer, results: Object.fromEntries(Object.entries(answer.results).filter(([name]) => !told.has(name))) }
+}
 
 /** The headline; where it quotes what was typed it is made visible too. */
 export const headlineOf = (answer: Answer): string => visible(answer.headline)

@@ -304,8 +304,14 @@ describe.runIf(hasBrowser)('what a screen of the kiosk shows at once', () => {
     const page = await open('/ask/adapter-setting?wrench=W-02&torque=40+N%C2%B7m&adapter=45+mm%4030', small)
     const line = page.locator('#to-answer')
     await line.waitFor()
-    expect(await line.textContent()).toMatch(/^▲ Check W-02 before it is used .* Set [\d.]+ N·m/)
+    expect(await line.textContent()).toMatch(/^Read this before you use the wrench: ▲ Check W-02 before it is used /)
+    expect(await line.textContent()).not.toMatch(/Set [\d.]+ N·m/)
     expect(await line.getAttribute('class')).toBe('refused')
+    // The number is seen by whoever says that it was read.
+    expect(await page.locator('#headline').isVisible()).toBe(false)
+    await page.locator('.held > summary').tap()
+    expect(await page.locator('#headline').textContent()).toMatch(/Set [\d.]+ N·m/)
+    expect(await page.locator('#headline').isVisible()).toBe(true)
     await page.context().close()
   })
 

@@ -31,7 +31,7 @@ describe('a slipperier state', () => {
     const { low = 0, high = 0 } = resultOf(answer, 'reduced-torque')
     expect(carriesTorque(answer.headline)).toBe(high <= 2 * low * (1 + 1e-9))
     expect(answer.headline).toMatch(
-      /^Only if the maker's figure is for .+\. If it is for .+ already, use it as printed\. /,
+      /^Use less only if the maker's figure is for .+\. If it is for .+ already, use it as printed\. /,
     )
   })
 

@@ -15,7 +15,7 @@ export const keep = {
   keep: 'Speichern',
   kept: 'Gespeichert.',
   notKept: 'Noch wurde nichts geschrieben. Das Markierte berichtigen und noch einmal senden.',
-  leave: 'Verlassen',
+  leave: 'Aufhören, nichts behalten',
   guided: 'Prüfung',
   how: 'Wie geprüft wird',
   toPlan: 'Zum Plan',
@@ -42,7 +42,7 @@ export const keep = {
     withdrawal: 'Rücknahme',
   },
   correct: 'Korrigieren',
-  takeBack: 'Zurücknehmen',
+  takeBack: 'Diesen Eintrag zurücknehmen',
   forms: {
     wrench: 'Schlüssel eintragen',
     gauge: 'Prüfmittel eintragen',

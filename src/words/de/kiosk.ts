@@ -2,13 +2,15 @@
 
 export const kiosk = {
   nearestMarks: 'Nächste Striche der Skala',
-  markGives: '{setting} gibt {torque}',
+  markGives: '{setting} einstellen gibt {torque}',
   topTasks: 'Oft gefragt',
   more: 'Alles Weitere',
   inHand: 'Der Schlüssel in der Hand',
   allWrenches: 'Alle Schlüssel',
   lost: 'Der Server ist nicht erreichbar. Was zu sehen ist, bleibt; Neues wird erst ausgerechnet, wenn er wieder da ist.',
   behind: 'Das beantwortet, was vorher eingegeben war.',
+  readFirst: 'Vor dem Benutzen des Schlüssels lesen',
+  wasRead: 'Gelesen: Antwort zeigen',
   slip: 'Noch einmal ansehen, bevor diese Zahl verwendet wird',
   asTyped: 'Es stimmt, wie eingegeben: Antwort zeigen',
   keypad: 'Tasten',

@@ -7,11 +7,11 @@ export const sayJoint = {
   'lubricant.rougher':
     'Für den Wechsel von „{from}“ zu „{to}“ lässt sich keine Zahl nennen: Mehr Reibung kann eine lose Verbindung oder eine überlastete Schraube bedeuten. Den Hersteller nach einer Angabe fragen oder messen.',
   'lubricant.too-wide':
-    'Nur wenn die Herstellerangabe für „{from}“ gilt. Gilt sie schon für „{to}“: wie gedruckt verwenden. Eine Zahl lässt sich nicht nennen: Bei „{to}“ gehen die Quellen um mehr als den Faktor zwei auseinander; den Hersteller fragen oder messen.',
+    'Weniger nur, wenn die Herstellerangabe für „{from}“ gilt. Gilt sie schon für „{to}“: wie gedruckt verwenden. Eine Zahl lässt sich nicht nennen: Bei „{to}“ gehen die Quellen um mehr als den Faktor zwei auseinander; den Hersteller fragen oder messen.',
   'lubricant.known':
-    'Nur wenn die Herstellerangabe für „{from}“ gilt. Gilt sie schon für „{to}“: wie gedruckt verwenden. Sonst hält {typical} statt {torque} die Vorspannkraft, nach den gegebenen K-Faktoren.',
+    'Weniger nur, wenn die Herstellerangabe für „{from}“ gilt. Gilt sie schon für „{to}“: wie gedruckt verwenden. Sonst hält {typical} statt {torque} die Vorspannkraft, nach den gegebenen K-Faktoren.',
   'lubricant.reduced':
-    'Nur wenn die Herstellerangabe für „{from}“ gilt. Gilt sie schon für „{to}“: wie gedruckt verwenden. Sonst höchstens {low} statt {torque}: nach keiner vorliegenden Quelle zieht das zu fest an; typisch ist {typical}.',
+    'Weniger nur, wenn die Herstellerangabe für „{from}“ gilt. Gilt sie schon für „{to}“: wie gedruckt verwenden. Sonst höchstens {low} statt {torque}: nach keiner vorliegenden Quelle zieht das zu fest an; typisch ist {typical}.',
   'lubricant.nut-factors': 'Typische K-Faktoren, neuer durch alten',
   'lubricant.span': 'Vom niedrigsten Verhältnis, das die Quellen zulassen, bis zum höchsten',
   'lubricant.same-torque':

@@ -15,7 +15,7 @@ export const keep = {
   keep: 'Keep it',
   kept: 'Kept.',
   notKept: 'Nothing was written yet. Mend what is marked and send it again.',
-  leave: 'Leave it',
+  leave: 'Stop, keep nothing',
   guided: 'Check',
   how: 'How it is checked',
   toPlan: 'To the plan',
@@ -42,7 +42,7 @@ export const keep = {
     withdrawal: 'taking back',
   },
   correct: 'Correct this',
-  takeBack: 'Take it back',
+  takeBack: 'Withdraw this entry',
   forms: {
     wrench: 'Add a wrench',
     gauge: 'Add a gauge',

@@ -2,13 +2,15 @@
 
 export const kiosk = {
   nearestMarks: 'Nearest marks of the scale',
-  markGives: '{setting} gives {torque}',
+  markGives: 'set {setting}, it gets {torque}',
   topTasks: 'Most asked',
   more: 'Everything else',
   inHand: 'The wrench in your hand',
   allWrenches: 'All wrenches',
   lost: 'The server cannot be reached. What you see stays; nothing new is worked out until it is back.',
   behind: 'This answers what was typed before.',
+  readFirst: 'Read this before you use the wrench',
+  wasRead: 'I have read it: show the answer',
   slip: 'Look again before you use this number',
   asTyped: 'It is as typed: show the answer',
   keypad: 'Keys',

@@ -7,11 +7,11 @@ export const sayJoint = {
   'lubricant.rougher':
     'No number can be given for going from {from} to {to}: more friction can mean a loose joint or an overloaded bolt. Ask the maker for a figure, or measure.',
   'lubricant.too-wide':
-    "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. No number can be given: sources differ by more than two to one for {to}; ask the maker or measure.",
+    "Use less only if the maker's figure is for {from}. If it is for {to} already, use it as printed. No number can be given: sources differ by more than two to one for {to}; ask the maker or measure.",
   'lubricant.known':
-    "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else {typical} in place of {torque} keeps the clamp force, by the nut factors given.",
+    "Use less only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else {typical} in place of {torque} keeps the clamp force, by the nut factors given.",
   'lubricant.reduced':
-    "Only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else no more than {low} in place of {torque}: by no source at hand does that over-tighten; typical is {typical}.",
+    "Use less only if the maker's figure is for {from}. If it is for {to} already, use it as printed. Else no more than {low} in place of {torque}: by no source at hand does that over-tighten; typical is {typical}.",
   'lubricant.nut-factors': 'Typical nut factors, new over old',
   'lubricant.span': 'From the lowest ratio that the sources allow to the highest',
   'lubricant.same-torque': 'Change of the clamp force if the torque is left as it was (lowest to highest)',

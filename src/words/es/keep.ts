@@ -15,7 +15,7 @@ export const keep = {
   keep: 'Guardar',
   kept: 'Guardado.',
   notKept: 'Todavía no se escribió nada. Corregir lo marcado y enviarlo de nuevo.',
-  leave: 'Cancelar',
+  leave: 'Dejarlo, sin guardar',
   guided: 'Comprobar',
   how: 'Cómo se comprueba',
   toPlan: 'Al plan',
@@ -42,7 +42,7 @@ export const keep = {
     withdrawal: 'anulación',
   },
   correct: 'Corregir esto',
-  takeBack: 'Anular',
+  takeBack: 'Retirar este registro',
   forms: {
     wrench: 'Añadir una llave',
     gauge: 'Añadir un instrumento',

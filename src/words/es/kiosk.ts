@@ -2,13 +2,15 @@
 
 export const kiosk = {
   nearestMarks: 'Marcas más cercanas de la escala',
-  markGives: '{setting} da {torque}',
+  markGives: 'con {setting} recibe {torque}',
   topTasks: 'Lo más preguntado',
   more: 'Todo lo demás',
   inHand: 'La llave en su mano',
   allWrenches: 'Todas las llaves',
   lost: 'No se puede conectar con el servidor. Lo que se ve permanece; no se calcula nada nuevo hasta que vuelva.',
   behind: 'Esto responde a lo que se escribió antes.',
+  readFirst: 'Leer antes de usar la llave',
+  wasRead: 'Leído: ver la respuesta',
   slip: 'Mirar otra vez antes de usar este número',
   asTyped: 'Es lo que se escribió: ver la respuesta',
   keypad: 'Teclas',

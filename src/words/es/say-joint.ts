@@ -7,11 +7,11 @@ export const sayJoint = {
   'lubricant.rougher':
     'No se puede dar un número para pasar de «{from}» a «{to}»: más fricción puede significar una unión floja o un tornillo sobrecargado. Pedir un dato al fabricante o medir.',
   'lubricant.too-wide':
-    'Solo si el dato del fabricante es para «{from}». Si ya es para «{to}», usarlo tal como está impreso. No se puede dar un número: para «{to}» las fuentes difieren en más de dos a uno; preguntar al fabricante o medir.',
+    'Menos solo si el dato del fabricante es para «{from}». Si ya es para «{to}», usarlo tal como está impreso. No se puede dar un número: para «{to}» las fuentes difieren en más de dos a uno; preguntar al fabricante o medir.',
   'lubricant.known':
-    'Solo si el dato del fabricante es para «{from}». Si ya es para «{to}», usarlo tal como está impreso. Si no, {typical} en lugar de {torque} mantiene la precarga, según los factores K dados.',
+    'Menos solo si el dato del fabricante es para «{from}». Si ya es para «{to}», usarlo tal como está impreso. Si no, {typical} en lugar de {torque} mantiene la precarga, según los factores K dados.',
   'lubricant.reduced':
-    'Solo si el dato del fabricante es para «{from}». Si ya es para «{to}», usarlo tal como está impreso. Si no, no más de {low} en lugar de {torque}: según ninguna fuente disponible eso aprieta de más; lo típico es {typical}.',
+    'Menos solo si el dato del fabricante es para «{from}». Si ya es para «{to}», usarlo tal como está impreso. Si no, no más de {low} en lugar de {torque}: según ninguna fuente disponible eso aprieta de más; lo típico es {typical}.',
   'lubricant.nut-factors': 'Factores K típicos, el nuevo entre el anterior',
   'lubricant.span': 'Del cociente más bajo que admiten las fuentes al más alto',
   'lubricant.same-torque': 'Cambio de la precarga si el par se deja como estaba (del más bajo al más alto)',

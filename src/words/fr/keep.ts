@@ -15,7 +15,7 @@ export const keep = {
   keep: 'Enregistrer',
   kept: 'Enregistré.',
   notKept: 'Rien n’est encore écrit. Corriger ce qui est marqué et renvoyer.',
-  leave: 'Abandonner',
+  leave: 'Arrêter, ne rien garder',
   guided: 'Contrôle',
   how: 'Comment contrôler',
   toPlan: 'Vers le plan',
@@ -42,7 +42,7 @@ export const keep = {
     withdrawal: 'retrait',
   },
   correct: 'Corriger ceci',
-  takeBack: 'Le retirer',
+  takeBack: 'Retirer cette entrée',
   forms: {
     wrench: 'Ajouter une clé',
     gauge: 'Ajouter un instrument',

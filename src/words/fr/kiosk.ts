@@ -2,13 +2,15 @@
 
 export const kiosk = {
   nearestMarks: 'Graduations les plus proches',
-  markGives: '{setting} donne {torque}',
+  markGives: 'réglée à {setting}, il reçoit {torque}',
   topTasks: 'Le plus demandé',
   more: 'Tout le reste',
   inHand: 'La clé que vous avez en main',
   allWrenches: 'Toutes les clés',
   lost: 'Le serveur est injoignable. Ce que vous voyez reste ; rien de nouveau n’est calculé avant son retour.',
   behind: 'Ceci répond à ce qui était tapé avant.',
+  readFirst: 'À lire avant d’employer la clé',
+  wasRead: 'C’est lu : montrer la réponse',
   slip: 'Vérifier avant d’utiliser ce nombre',
   asTyped: 'C’est bien tapé : montrer la réponse',
   keypad: 'Touches',

@@ -7,11 +7,11 @@ export const sayJoint = {
   'lubricant.rougher':
     'Aucun nombre ne peut être donné pour passer de « {from} » à « {to} » : plus de frottement peut signifier un assemblage trop peu serré ou une vis surchargée. Demander une valeur au constructeur, ou mesurer.',
   'lubricant.too-wide':
-    'Seulement si la valeur du constructeur vaut pour « {from} ». Si elle vaut déjà pour « {to} », l’utiliser telle qu’imprimée. Aucun nombre ne peut être donné : les sources diffèrent de plus d’un facteur deux pour « {to} » ; demander au constructeur ou mesurer.',
+    'Moins seulement si la valeur du constructeur vaut pour « {from} ». Si elle vaut déjà pour « {to} », l’utiliser telle qu’imprimée. Aucun nombre ne peut être donné : les sources diffèrent de plus d’un facteur deux pour « {to} » ; demander au constructeur ou mesurer.',
   'lubricant.known':
-    'Seulement si la valeur du constructeur vaut pour « {from} ». Si elle vaut déjà pour « {to} », l’utiliser telle qu’imprimée. Sinon, {typical} au lieu de {torque} garde la force de serrage, selon les facteurs K donnés.',
+    'Moins seulement si la valeur du constructeur vaut pour « {from} ». Si elle vaut déjà pour « {to} », l’utiliser telle qu’imprimée. Sinon, {typical} au lieu de {torque} garde la force de serrage, selon les facteurs K donnés.',
   'lubricant.reduced':
-    'Seulement si la valeur du constructeur vaut pour « {from} ». Si elle vaut déjà pour « {to} », l’utiliser telle qu’imprimée. Sinon, pas plus de {low} au lieu de {torque} : selon aucune source disponible cela ne serre trop ; typique : {typical}.',
+    'Moins seulement si la valeur du constructeur vaut pour « {from} ». Si elle vaut déjà pour « {to} », l’utiliser telle qu’imprimée. Sinon, pas plus de {low} au lieu de {torque} : selon aucune source disponible cela ne serre trop ; typique : {typical}.',
   'lubricant.nut-factors': 'Facteurs K typiques, nouveau sur ancien',
   'lubricant.span': 'Du plus bas rapport que les sources permettent au plus haut',
   'lubricant.same-torque':

@@ -48,10 +48,10 @@ describe('the page of a question', () => {
   it('tells the marks next to a setting under it, and only there', async () => {
     // 100 · 400/475 = 84.21: 84 gives 99.75, 85 gives 100.94.
     const html = await page('/ask/adapter-setting?torque=100+N·m&lever=400+mm&adapter=75+mm&angle=0&mark=1+N·m')
-    expect(html).toContain('Nearest marks of the scale: 84 N·m gives 99.8 N·m · 85 N·m gives 100.9 N·m')
+    expect(html).toContain('Nearest marks of the scale: set 84 N·m, it gets 99.8 N·m · set 85 N·m, it gets 100.9 N·m')
     expect(html).not.toContain('Mark below')
     const on = await page('/ask/adapter-setting?torque=100+N·m&lever=400+mm&adapter=100+mm&angle=0&mark=1+N·m')
-    expect(on).toContain('Nearest marks of the scale: 80 N·m gives 100 N·m<')
+    expect(on).toContain('Nearest marks of the scale: set 80 N·m, it gets 100 N·m<')
   })
 
   it.each(questionNames)(

@@ -367,7 +367,7 @@ describe('the pages', () => {
     await start()
     expect((await http.inject('/board')).body).toContain('No wrench is in the register yet.')
     await post('/v1/wrenches', { ...card, name: '<b>Click</b>', place: 'Bay 2' }, KEEPER)
-    expect((await http.inject('/board')).body).toContain('No check of it is recorded (2026-06-01).')
+    expect((await http.inject('/board')).body).toContain('2026-06-01: No check of it is recorded.')
     await post('/v1/wrenches/W-07/checks', check, MECHANIC)
     await post('/v1/wrenches/W-07/events', { what: 'dropped', date: '2026-05-20', note: 'off the bench' }, MECHANIC)
     const board = await http.inject('/board')

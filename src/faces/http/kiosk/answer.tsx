@@ -5,13 +5,14 @@ import type { Answer } from '../../../questions/answer.ts'
 import type { Words } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
 import {
+  besidesLines,
   foremostLines,
   givenLine,
   headlineOf,
   marksBeside,
   type Section,
   sectionsOf,
-  withoutMarks,
+  withoutBeside,
 } from '../../wording.ts'
 
 const List = ({ lines }: { lines: readonly string[] }) => (
@@ -90,15 +91,25 @@ export const AnswerView = ({
 }) => {
   const typed = answer.given.filter(({ from }) => from === 'asked').map((given) => givenLine(words, given))
   // What was typed stands above; below it only what was taken without being told.
-  const rest = { ...withoutMarks(answer), given: answer.given.filter(({ from }) => from !== 'asked') }
+  const rest = { ...withoutBeside(answer), given: answer.given.filter(({ from }) => from !== 'asked') }
   const marks = marksBeside(answer).map((one) =>
     render(words.kiosk.markGives, (place) => one[place as keyof typeof one]),
   )
   const sections = sectionsOf(rest, words).filter(asKeys)
   const figure = figureOf(answer, words, 'auto')
   const slipped = answer.status === 'answered' ? answer.cautions.filter(({ code }) => slips.has(code)) : []
+  // Of a wrench that is not to be pulled with as it is no number is seen before that was read.
+  const warnings = answer.status === 'answered' ? foremostLines(answer) : []
+  const directions = besidesLines(answer, words)
   const body = (
     <>
+      {answer.status === 'answered'
+        ? null
+        : foremostLines(answer).map((line) => (
+            <p key={line} class="status out-of-limit">
+              <strong>{line}</strong>
+            </p>
+          ))}
       <h2 id="headline">{headlineOf(answer)}</h2>
       {marks.length > 0 && (
         <p class="fact">
@@ -115,6 +126,12 @@ export const AnswerView = ({
         .map((section) => (
           <Part key={section.name} section={section} />
         ))}
+      {directions.length > 0 && (
+        <details class="part directions">
+          <summary>{words.results.directions}</summary>
+          <List lines={directions} />
+        </details>
+      )}
       {sections
         .filter(({ name }) => folded.has(name))
         .map((section) => (
@@ -137,19 +154,14 @@ export const AnswerView = ({
           <List lines={typed} />
         </div>
       )}
-      {foremostLines(answer).map((line) => (
-        <p key={line} class="foremost status out-of-limit">
-          <strong>{line}</strong>
-        </p>
-      ))}
-      {slipped.length > 0 ? (
+      {warnings.length + slipped.length > 0 ? (
         <>
           <div class="slips">
-            <h2>{words.kiosk.slip}</h2>
-            <List lines={slipped.map(({ text }) => text)} />
+            <h2>{warnings.length > 0 ? words.kiosk.readFirst : words.kiosk.slip}</h2>
+            <List lines={[...warnings, ...slipped.map(({ text }) => text)]} />
           </div>
           <details class="held">
-            <summary>{words.kiosk.asTyped}</summary>
+            <summary>{warnings.length > 0 ? words.kiosk.wasRead : words.kiosk.asTyped}</summary>
             {body}
           </details>
         </>

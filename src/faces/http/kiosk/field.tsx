@@ -18,9 +18,9 @@ export interface FieldParts {
   readonly wrenches: readonly { readonly tag: string; readonly label: string }[]
 }
 
-const Select = ({ offers, value, words, ...common }: SelectParts) => (
+const Select = ({ offers, value, words, none, ...common }: SelectParts) => (
   <select {...common}>
-    <option value="">{words.page.notSaid}</option>
+    <option value="">{none ?? words.page.notSaid}</option>
     {offers.map(({ text, label }) => (
       <option key={text} value={text} selected={text === value}>
         {label}
@@ -33,11 +33,18 @@ interface SelectParts {
   readonly offers: readonly { readonly text: string; readonly label: string }[]
   readonly value: string
   readonly words: Words
+  /** What holds where nothing is picked; that nothing was said where absent. */
+  readonly none?: string | undefined
   readonly id: string
   readonly name: string
 }
 
-const Control = ({ name, input, value, faults, words, system, wrenches }: FieldParts) => {
+/** What came from the register stands in its field: an example there would be read as the number that is used. */
+export const lentOf = ({ given }: Pick<FieldParts, 'given'>): string | undefined =>
+  given.find(({ from }) => from === 'register')?.text
+
+const Control = ({ name, input, value, faults, given, words, system, wrenches }: FieldParts) => {
+  const lent = lentOf({ given })
   const common = {
     id: `in-${name}`,
     name,
@@ -51,6 +58,7 @@ const Control = ({ name, input, value, faults, words, system, wrenches }: FieldP
         offers={input.choices.map((text) => ({ text, label: choiceIn(words, text) }))}
         value={value}
         words={words}
+        none={lent}
       />
     )
   const ours = wrenches.some(({ tag }) => tag === value) || value === ''
@@ -77,7 +85,7 @@ const Control = ({ name, input, value, faults, words, system, wrenches }: FieldP
         value={value}
         {...keysOf(input, system)}
         data-angle={angle ? '' : undefined}
-        placeholder={`${words.page.like} ${exampleIn(input.example[system], styleFor(words))}`}
+        placeholder={lent ?? `${words.page.like} ${exampleIn(input.example[system], styleFor(words))}`}
       />
       {list && (
         <datalist id={list}>

@@ -3,7 +3,7 @@ import type { Answer } from '../../../questions/answer.ts'
 import { type QuestionName, questions } from '../../../questions/index.ts'
 import type { Input } from '../../../questions/input.ts'
 import type { Words } from '../../../words/index.ts'
-import { About, Field, type FieldParts, stateOf, toldOf } from './field.tsx'
+import { About, Field, type FieldParts, lentOf, stateOf, toldOf } from './field.tsx'
 
 export type FormValues = Readonly<Record<string, string>>
 
@@ -78,7 +78,7 @@ export const FieldNotes = (parts: FormParts) => (
     {Object.keys(questions[parts.question].inputs).map((name) => {
       const own = partsOf(parts, name)
       return (
-        <div key={name} data-about={name} data-state={stateOf(own)}>
+        <div key={name} data-about={name} data-state={stateOf(own)} data-lent={lentOf(own)}>
           <About {...own} />
         </div>
       )

@@ -30,7 +30,7 @@ const Checks = ({ found: { book, row }, language }: { found: Found; language: Pa
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable without a pointer
     <section class="wide" tabIndex={0} aria-label={words.register.checks}>
-      <table>
+      <table class="checks">
         <thead>
           <tr>
             {[words.register.day, words.register.setting, words.register.mean, words.register.deviation].map((head) => (

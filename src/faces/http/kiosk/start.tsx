@@ -17,13 +17,14 @@ const InHand = ({ rows, words }: { rows: readonly FleetRow[]; words: PageParts['
       <h2 id="in-hand">{words.kiosk.inHand}</h2>
       <ul class="keys">
         {rows.map(({ folder, status: { status } }) => {
-          const { tag, name } = folder.card.entry.body
+          const { tag, name, least, most } = folder.card.entry.body
+          const range = least ? `${least.text} … ${most.text}` : most.text
           const named = encodeURIComponent(tag)
           return (
             <li key={tag}>
               {/* One that is not to be pulled with leads to why, not to a number. */}
               <a class="key wrench" href={usable(status) ? `/ask/adapter-setting?wrench=${named}` : `/wrench/${named}`}>
-                <strong>{tag}</strong> <span>{name}</span>
+                <strong>{tag}</strong> <span>{name}</span> <span class="range">{range}</span>
                 {status !== 'in-service' && (
                   <small>
                     <span aria-hidden="true">{marks[status]}</span> {words.register.statuses[status]}

@@ -12,7 +12,7 @@ export const StatusLine = ({ row, language: { words } }: { row: ListedRow; langu
   return (
     <p class={`status ${status}`}>
       <span aria-hidden="true">{marks[status]}</span> <strong>{words.register.statuses[status]}</strong>{' '}
-      {told.map(({ code, date }) => `${words.register.reasons[code].replace(/\.$/, '')} (${date}).`).join(' ')}
+      {told.map(({ code, date }) => `${date}: ${words.register.reasons[code]}`).join(' ')}
       {inDoubt && ` ${words.register.inDoubt}`}
       {due && (status === 'in-service' || status === 'check-due') && ` ${words.register.due}: ${due.on}.`}
     </p>

@@ -51,18 +51,18 @@ figure { margin: 1rem 0 } figure img { width: 100%; max-width: 50rem; height: au
 /* A narrow screen scrolls a table sideways, by keys as well. */
 .wide { overflow-x: auto } @media (max-width: 36rem) { .wide th, .wide td { padding: .4rem .35rem; font-size: .9rem } }
 table { border-collapse: collapse; width: 100% } th, td { text-align: start; padding: .5rem .75rem; border-bottom: 1px solid var(--rule) }
-@media (max-width: 36rem) { th, td { padding: .3rem .2rem; font-size: .8rem } }
+@media (max-width: 36rem) { th, td { padding: .3rem .2rem; font-size: .8rem } .checks :is(th, td):nth-child(3) { display: none } }
 .next-reading { border: 4px solid var(--ink); border-radius: 1rem; padding: .5rem 1.25rem 1rem; background: var(--sheet) } .next-reading h2 { font-size: 1.6rem } .next-reading input { font-size: 1.8rem }
 p > .key { inline-size: fit-content }
 .entry-keys a { display: inline-block; padding: .6rem .5rem; color: inherit } textarea { width: 100%; padding: .5rem .9rem; font: inherit; font-size: 1.2rem; color: inherit; background: var(--sheet); border: 2px solid var(--rule); border-radius: .6rem }
-.board { list-style: none; padding: 0; display: grid; gap: 1rem } .status { margin: .5rem 0 } .status.out-of-limit, .status.check-before-use { color: var(--wrong) }
+.board { list-style: none; padding: 0; display: grid; gap: 1rem } .status { margin: .5rem 0 } .status.out-of-limit, .status.check-before-use { color: var(--wrong) } .status.check-due { color: var(--wanted) } .board li:has(> .retired, > .set-aside) > .key { border-style: dashed; font-weight: 400 }
 .entries { list-style: none; padding: 0 } .entries > li { display: flex; flex-wrap: wrap; gap: .25rem 1rem; align-items: center }
 .lists { grid-template-columns: repeat(auto-fill, minmax(10rem, 1fr)); margin-bottom: 1.5rem } .lists [aria-current] { background: var(--ink); color: var(--paper) }
 .history img { max-width: 60rem }
 footer { border-top: 1px solid var(--rule); color: var(--quiet); margin-top: 2rem } footer a { color: inherit; display: inline-block; padding: .75rem 0 }
 h3 { scroll-margin-top: 1rem } .topic h3 { font-size: 1.1rem; margin: 1.25rem 0 .5rem; color: var(--ink) }
 .key.strong, button.strong { background: var(--nut); border-color: var(--nut); color: var(--paper) }
-.key.wrench { flex-direction: column; align-items: flex-start; justify-content: center; line-height: 1.2 } .key small { color: var(--wrong); font-weight: 700 }
+.key.wrench { flex-direction: column; align-items: flex-start; justify-content: center; line-height: 1.2 } .key .range { font-weight: 400 } .key small { color: var(--wrong); font-weight: 700 }
 .bench { display: grid; gap: 0 2rem; align-items: start }
 @media (min-width: 64rem) { .bench { grid-template-columns: minmax(20rem, 2fr) 3fr } .bench fieldset { grid-template-columns: 1fr } .bench > form.stays { position: sticky; top: .5rem } .bench .answer { border-top: 0; padding-top: 0 } }
 .unseen { position: absolute; inset-inline-start: -100vw; inline-size: 1px; overflow: hidden; margin: 0 }

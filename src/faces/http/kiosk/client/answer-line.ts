@@ -24,9 +24,6 @@ export const toldOf = (): Told | undefined => {
   const wanted = all('.field.wanted label').map((label) => label.textContent)
   if (answer.matches('.incomplete') && wanted.length > 0)
     return { text: `${answer.dataset['needed']}: ${wanted.join(', ')}`, state: 'incomplete' }
-  // What stands before the number on the page stands before it here: nobody dials a wrench that is not to be used.
-  const first = find('.foremost', answer)
-  if (first) return { text: `${first.textContent?.trim()} ${textOf('#headline', answer)}`, state: 'refused' }
   const state = answer.matches('.answered') ? 'answered' : answer.matches('.refused') ? 'refused' : 'incomplete'
   return { text: textOf('#headline', answer), state }
 }

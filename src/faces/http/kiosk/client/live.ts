@@ -40,6 +40,20 @@ const placeAnswer = (fresh: Element | null): void => {
   if (said && said.textContent !== headline) said.textContent = headline
 }
 
+/** In an empty field stands what the register lends, or the example again. */
+const showLent = (control: HTMLElement | null, lent: string | undefined): void => {
+  if (control instanceof HTMLSelectElement) {
+    const [none] = control.options
+    if (!none) return
+    control.dataset['none'] ??= none.text
+    none.text = lent ?? control.dataset['none']
+  }
+  if (control instanceof HTMLInputElement) {
+    control.dataset['example'] ??= control.placeholder
+    control.placeholder = lent ?? control.dataset['example']
+  }
+}
+
 const place = (page: Document): void => {
   for (const fresh of all('[data-about]', page)) {
     const name = fresh.dataset['about'] ?? ''
@@ -50,6 +64,7 @@ const place = (page: Document): void => {
     const control = find('input, select', field)
     if (field.classList.contains('wrong')) control?.setAttribute('aria-invalid', 'true')
     else control?.removeAttribute('aria-invalid')
+    showLent(control, fresh.dataset['lent'])
     about.replaceChildren(...fresh.childNodes)
   }
   placeAnswer(page.querySelector('#answer'))
