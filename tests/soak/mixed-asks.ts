@@ -10,14 +10,15 @@ export interface Read {
 }
 
 const pick = <T>(random: Random, list: readonly T[]): T => list[Math.floor(random() * list.length)] as T
-const amount = (random: Random): string => `${(20 + random() * 150).toFixed(3)}+N%C2%B7m`
+/** Five decimals: three may be a thousands mark, and are asked back. */
+const amount = (random: Random): string => `${(20 + random() * 150).toFixed(5)}+N%C2%B7m`
 const free = 'what do I set for 95 N·m with a 45 mm adapter on a 380 mm wrench'
 
 const paths: Readonly<Record<ReadKind, (random: Random, tag: string) => string>> = {
   page: (random, tag) => pick(random, ['/', '/ask', '/ask/adapter-setting', '/board', `/wrench/${tag}`, '/about']),
   fragment: (random) => `/ask/adapter-setting/live?torque=${amount(random)}&lever=380+mm&adapter=45+mm%4030`,
   answer: (random) => `/v1/questions/pull?torque=${amount(random)}&hand=400+mm`,
-  'free text': (random) => `/v1/ask?text=what+to+set+for+${amount(random)}+with+45+mm+on+380+mm`,
+  'free text': (random) => `/v1/ask?text=what+to+set+for+${amount(random)}+with+a+45+mm+adapter+on+a+380+mm+wrench`,
   // A text letter by letter: most of what is asked so is not answered yet.
   typing: (random) => `/v1/ask?text=${encodeURIComponent(free.slice(0, 1 + Math.floor(random() * free.length)))}`,
   list: (random, tag) => pick(random, ['/v1/wrenches?limit=20', `/v1/wrenches/${tag}`, '/v1/due.ics']),
