@@ -2,6 +2,7 @@
 import { randomUUID } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import type { Settings } from './config.ts'
+import { neverBack } from './core/never-back.ts'
 import { type Asked, createDesk, type Desk } from './desk/desk.ts'
 import { foldAnew } from './desk/fold-anew.ts'
 import { lenderOf } from './desk/lend.ts'
@@ -20,9 +21,10 @@ import type { Store } from './store/store.ts'
 const LOOK_MS = 10_000
 
 const atMostEvery = <T>(ms: number, look: () => Promise<T>): (() => Promise<T>) => {
+  const now = neverBack(Date.now)
   let last: { readonly at: number; readonly found: Promise<T> } | undefined
   return () => {
-    if (!last || Date.now() - last.at >= ms) last = { at: Date.now(), found: look() }
+    if (!last || now() - last.at >= ms) last = { at: now(), found: look() }
     return last.found
   }
 }

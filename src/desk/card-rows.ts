@@ -7,18 +7,28 @@ import type { RunFolder } from '../register/run-folders.ts'
 import { statusOf, type Today } from '../register/status.ts'
 import type { Card, CardPage, FoldCards } from '../store/store.ts'
 
-/** What a card row holds of a wrench: the entries that its status on any day follows from, oldest first. */
-const summaryOf = (book: Book, tag: string): readonly Entry[] => {
+/** Up to the newest that counts today; what lies ahead of it was kept by a clock that was ahead. */
+const countingOf = <T extends { readonly entry: { readonly body: { readonly date: string } } }>(
+  newestFirst: readonly T[],
+  today: string,
+): readonly T[] => {
+  const counts = newestFirst.findIndex(({ entry }) => entry.body.date <= today)
+  return counts === -1 ? newestFirst : newestFirst.slice(0, counts + 1)
+}
+
+/** What a card row holds of a wrench: the entries that its status today and later follows from, oldest first. */
+const summaryOf = (book: Book, tag: string, today: string): readonly Entry[] => {
   const folder = wrenchOf(book, tag)
   if (!folder) return []
-  const [check] = folder.checks
+  const checks = countingOf(folder.checks, today)
+  const check = checks.at(-1)
   const since = check?.order ?? -1
   // The last of each, not only those that take a wrench away: without what ended it, it would be away for good.
-  const { retired, moved } = lastingOf(folder.events)
+  const lasting = [folder.events, folder.events.filter(({ entry }) => entry.body.date <= today)].map(lastingOf)
   const kept = [
     folder.card,
-    ...(check ? [check] : []),
-    ...[retired, moved].filter((event) => event !== undefined),
+    ...checks,
+    ...lasting.flatMap(({ retired, moved }) => [retired, moved]).filter((event) => event !== undefined),
     ...folder.events.filter(({ order }) => order > since),
     ...folder.events.filter(({ entry }) => check && entry.body.date >= check.entry.body.date),
     ...folder.uses,
@@ -57,7 +67,7 @@ export const cardsOf = (book: Book, tag: string, now: Today): Card[] => {
       ...(place === undefined ? {} : { place }),
       ...(status.due ? { due: status.due.on } : {}),
       retired: status.status === 'retired',
-      summary: summaryOf(book, tag),
+      summary: summaryOf(book, tag, now.today),
     })
   }
   if (gauge) {
@@ -77,6 +87,10 @@ export const foldRows =
   (now: Today): FoldCards =>
   (tag, history) =>
     cardsOf(foldBook(history.map(({ entry }) => entry)), tag, now)
+
+/** Whether a row holds what has not happened yet: it was folded by a clock that was ahead, and may lack what counts today. */
+export const liesAhead = ({ summary }: Pick<Card, 'summary'>, { today }: Today): boolean =>
+  (summary as readonly Entry[]).some(({ body }) => 'date' in body && body.date !== undefined && body.date > today)
 
 export const entriesIn = (page: Pick<CardPage, 'cards'>): Entry[] =>
   page.cards.flatMap(({ summary }) => summary as Entry[])

@@ -1,6 +1,7 @@
 // The weekly digest: made and sent once a week, however many processes run and however often they start. A lease lets one process
 // at a time try; the week is marked once it is sent. Between the sending and the mark a process may die: whoever tries next sends
 // again under the same name, and the channel takes a name once (see the door). The clock and the sender are handed in.
+import { neverBack } from '../core/never-back.ts'
 import { type Digest, digestOf, horizonOf } from '../register/digest.ts'
 import type { RegisterStore } from '../store/lazy.ts'
 import type { Shop } from './shop.ts'
@@ -68,6 +69,7 @@ export interface DigestLoop {
 }
 
 export const createDigest = ({ shop, store, now, timeZone, owner, send }: DigestParts): DigestLoop => {
+  const steady = neverBack(() => now().getTime())
   let wait = FIRST_WAIT_MS
   let notBefore = 0
   let begun: string | undefined
@@ -75,7 +77,7 @@ export const createDigest = ({ shop, store, now, timeZone, owner, send }: Digest
     tick: async () => {
       const at = now()
       const week = weekOf(at, timeZone)
-      if (at.getTime() < notBefore) return 'waiting'
+      if (steady() < notBefore) return 'waiting'
       const channel = (await store.settings(SHOP_SCOPE))[DIGEST_CHANNEL]
       if (channel === undefined) {
         // A channel that is chosen on a Thursday hears from the desk on the Monday after.
@@ -92,7 +94,7 @@ export const createDigest = ({ shop, store, now, timeZone, owner, send }: Digest
       const digest = digestOf(await shop.fleet(), today, await shop.runs.dueBy(horizonOf(today)))
       const sent = await send(channel, digest, `${JOB}-${week}`)
       if (sent === 'later') {
-        notBefore = at.getTime() + wait
+        notBefore = steady() + wait
         wait = Math.min(wait * 2, LONGEST_WAIT_MS)
         return sent
       }

@@ -11,6 +11,7 @@ import { createFleetIndex, type FleetIndex, lastSeqOf } from './fleet-index.ts'
 import { gaugeTags, historyOf } from './histories.ts'
 import { type Intake, intakeOf } from './intake.ts'
 import { createKeeper, type Keeper, type Writer } from './keep-entry.ts'
+import { presentCards } from './present-rows.ts'
 import { createRuns, type Runs } from './runs.ts'
 import { shopDay } from './shop-day.ts'
 
@@ -66,10 +67,11 @@ const PAGE = 500
 const MOST_FOUND = 25
 const LONGEST_SOUGHT = 80
 
-export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
+export const createShop = ({ store: kept, now, id, timeZone }: ShopParts): Shop => {
   const dayOf = shopDay(timeZone)
   const dayOfInstant = (instant: string): string => dayOf(new Date(instant))
   const today = (): Today => ({ today: dayOf(now()), dayOf: dayOfInstant })
+  const store: RegisterStore = { ...kept, cards: presentCards(kept, today) }
 
   const gauges = async (): Promise<Entry<'gauge'>[]> =>
     entriesIn(await store.cards({ order: 'tag', kind: 'gauge', limit: MOST_GAUGES })).filter(isOf('gauge'))
@@ -128,7 +130,7 @@ export const createShop = ({ store, now, id, timeZone }: ShopParts): Shop => {
         }
         after = page.next
       } while (after !== undefined)
-      return found
+      return found.sort((one, other) => (one.due < other.due ? -1 : one.due > other.due ? 1 : 0))
     },
     find: async (kind, text) =>
       text.trim() === ''

@@ -1,6 +1,8 @@
 // Where the shop finds makers' figures: its own list of titles, each with a link or a shelf and what it covers. It points to a
 // figure and never holds one. Kept with its history; held in memory, so that no answer waits for it.
+
 import { type Fault, fault } from '../core/fault.ts'
+import { neverBack } from '../core/never-back.ts'
 import { spelledUnits } from '../core/unit.ts'
 import type { By } from '../register/records.ts'
 import type { RegisterStore } from '../store/lazy.ts'
@@ -94,10 +96,11 @@ export interface Specs {
 export const createSpecs = (store: Pick<RegisterStore, 'settings' | 'set'>, now: () => Date): Specs => {
   let known: readonly Spec[] = []
   let version = 0
+  const steady = neverBack(() => now().getTime())
   let looked = Number.NEGATIVE_INFINITY
 
   const load = async (): Promise<readonly Spec[]> => {
-    looked = now().getTime()
+    looked = steady()
     const found = Object.entries(await store.settings(SCOPE)).map(
       ([id, text]): Spec => ({ ...(JSON.parse(text) as Omit<Spec, 'id'>), id }),
     )
@@ -122,7 +125,7 @@ export const createSpecs = (store: Pick<RegisterStore, 'settings' | 'set'>, now:
 
   // Looked at again now and then, behind the answer; what it cannot be told it does without.
   const lookAgain = (): void => {
-    if (now().getTime() - looked > FRESH_MS) load().catch(() => undefined)
+    if (steady() - looked > FRESH_MS) load().catch(() => undefined)
   }
 
   const set = (id: string, spec: Omit<Spec, 'id'> | undefined, by: By): Promise<void> =>

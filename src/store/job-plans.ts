@@ -3,7 +3,7 @@
 import { plain } from './order.ts'
 import { type Build, firstOf, type Plan, rowsOf, run } from './plan.ts'
 import { settingsNow } from './settings-now.ts'
-import type { LeaseWanted, Setting } from './store.ts'
+import { type LeaseWanted, leaseHorizon, type Setting } from './store.ts'
 
 export function* leasePlan(db: Build, { name, owner, now, until }: LeaseWanted): Plan<boolean> {
   const taken = yield* firstOf(
@@ -15,7 +15,11 @@ export function* leasePlan(db: Build, { name, owner, now, until }: LeaseWanted):
           .column('name')
           .doUpdateSet((eb) => ({ owner: eb.ref('excluded.owner'), until: eb.ref('excluded.until') }))
           .where((eb) =>
-            eb.or([eb('leases.until', '<=', plain(now)), eb('leases.owner', '=', eb.ref('excluded.owner'))]),
+            eb.or([
+              eb('leases.until', '<=', plain(now)),
+              eb('leases.until', '>', plain(leaseHorizon(now))),
+              eb('leases.owner', '=', eb.ref('excluded.owner')),
+            ]),
           ),
       )
       .returning('name'),
@@ -39,6 +43,19 @@ export function* markedPlan(db: Build, job: string, key: string): Plan<boolean> 
     db.selectFrom('marks').select('job').where('job', '=', plain(job)).where('key', '=', plain(key)),
   )
   return found !== undefined
+}
+
+export function* markedBeforePlan(db: Build, job: string, key: string): Plan<string | undefined> {
+  const found = yield* firstOf(
+    db
+      .selectFrom('marks')
+      .select('key')
+      .where('job', '=', plain(job))
+      .where('key', '<', plain(key))
+      .orderBy('key', 'desc')
+      .limit(1),
+  )
+  return found?.key
 }
 
 export function* settingsHistoryPlan(db: Build, scope: string): Plan<Setting[]> {

@@ -16,6 +16,7 @@ export type RegisterStore = Pick<
   | 'lease'
   | 'mark'
   | 'marked'
+  | 'markedBefore'
   | 'settings'
   | 'set'
   | 'own'
@@ -53,6 +54,7 @@ export const lazyStore = (open: () => Promise<Store>): LazyStore => {
     lease: async (wanted) => (await get()).lease(wanted),
     mark: async (job, key, at) => (await get()).mark(job, key, at),
     marked: async (job, key) => (await get()).marked(job, key),
+    markedBefore: async (job, key) => (await get()).markedBefore(job, key),
     settings: async (scope) => (await get()).settings(scope),
     set: async (setting) => (await get()).set(setting),
     own: async (owner) => (await get()).own(owner),

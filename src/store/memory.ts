@@ -6,17 +6,18 @@ import { knownOf } from './known.ts'
 import { byCodePoint, dueOrder, folded, orderOf, tagOrder } from './order.ts'
 import { type Cursor, cursorOf, pageOf, soughtIn } from './paging.ts'
 import { settingsNow } from './settings-now.ts'
-import type {
-  Append,
-  Appended,
-  CardName,
-  CardsWanted,
-  Filed,
-  FiledCard,
-  FoldCards,
-  OwnSetting,
-  Setting,
-  Store,
+import {
+  type Append,
+  type Appended,
+  type CardName,
+  type CardsWanted,
+  type Filed,
+  type FiledCard,
+  type FoldCards,
+  leaseHorizon,
+  type OwnSetting,
+  type Setting,
+  type Store,
 } from './store.ts'
 
 interface Held {
@@ -142,10 +143,17 @@ const rebuild = (held: Held, fold: FoldCards): number => {
 
 const lease = ({ leases }: Held, { name, owner, now, until }: Parameters<Store['lease']>[0]): boolean => {
   const there = leases.get(name)
-  if (there && there.until > now && there.owner !== owner) return false
+  if (there && there.until > now && there.until <= leaseHorizon(now) && there.owner !== owner) return false
   leases.set(name, { owner, until })
   return true
 }
+
+const markedBefore = ({ marks }: Held, job: string, key: string): string | undefined =>
+  [...marks]
+    .map((one) => JSON.parse(one) as [string, string])
+    .flatMap(([its, at]) => (its === job && at < key ? [at] : []))
+    .sort()
+    .at(-1)
 
 const ownIn = (
   { own }: Held,
@@ -216,6 +224,7 @@ export const memoryStore = (): Store => {
         return !held.marks.has(one) && held.marks.add(one) !== undefined
       }),
     marked: (job, key) => doing(() => held.marks.has(JSON.stringify([job, key]))),
+    markedBefore: (job, key) => doing(() => markedBefore(held, job, key)),
     settings: (scope) => doing(() => settingsNow(settingsOf(scope))),
     set: (setting) => doing(() => void held.settings.push(copied(setting))),
     settingsHistory: (scope) => giving(() => settingsOf(scope)),

@@ -3,7 +3,16 @@ import type { Kind } from '../register/records.ts'
 import { appendPlan } from './append-plan.ts'
 import { cardPlan, cardsPlan, findPlan, rebuildPlan } from './card-plans.ts'
 import { entryPlan, historyPlan, knownPlan, sincePlan } from './entry-plans.ts'
-import { leasePlan, markedPlan, markPlan, probePlan, setPlan, settingsHistoryPlan, settingsPlan } from './job-plans.ts'
+import {
+  leasePlan,
+  markedBeforePlan,
+  markedPlan,
+  markPlan,
+  probePlan,
+  setPlan,
+  settingsHistoryPlan,
+  settingsPlan,
+} from './job-plans.ts'
 import { forgetIdlePlan, forgetOwnPlan, ownPlan, setOwnPlan, usedOwnPlan } from './own-plans.ts'
 import type { Build, Plan } from './plan.ts'
 import type { FoldCards, Store } from './store.ts'
@@ -46,6 +55,7 @@ export const plannedStore = (runner: Runner): Store => {
     lease: (wanted) => once(() => leasePlan(build, wanted)),
     mark: (job, key, at) => once(() => markPlan(build, job, key, at)),
     marked: (job, key) => once(() => markedPlan(build, job, key)),
+    markedBefore: (job, key) => once(() => markedBeforePlan(build, job, key)),
     settings: (scope) => once(() => settingsPlan(build, scope)),
     set: (setting) => write(() => setPlan(build, setting)),
     settingsHistory: (scope) => once(() => settingsHistoryPlan(build, scope)),

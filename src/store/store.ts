@@ -97,6 +97,12 @@ export interface LeaseWanted {
   readonly until: string
 }
 
+/** No lease ends later than this after it is taken. */
+const LONGEST_LEASE_MS = 86_400_000
+
+/** The instant after which a lease cannot end, unless the clock of whoever took it was ahead. */
+export const leaseHorizon = (now: string): string => new Date(Date.parse(now) + LONGEST_LEASE_MS).toISOString()
+
 export interface Setting {
   readonly scope: string
   readonly name: string
@@ -137,11 +143,13 @@ export interface Store {
   find(text: string, wanted: FindWanted): Promise<readonly FiledCard[]>
   /** Folds all cards anew from the entries, a few tags at a time; gives the number of cards. */
   rebuild(fold: FoldCards): Promise<number>
-  /** Takes or prolongs a lease; false while another owner has it. */
+  /** Takes or prolongs a lease; false while another owner has it, unless it ends so late that a wrong clock must have made it. */
   lease(wanted: LeaseWanted): Promise<boolean>
   /** Marks a job as done under a key; true for the one who was first. */
   mark(job: string, key: string, at: string): Promise<boolean>
   marked(job: string, key: string): Promise<boolean>
+  /** The greatest key below this one under which a job was marked. */
+  markedBefore(job: string, key: string): Promise<string | undefined>
   /** What is set in a scope now. */
   settings(scope: string): Promise<Readonly<Record<string, string>>>
   set(setting: Setting): Promise<void>

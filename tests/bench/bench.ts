@@ -3,6 +3,8 @@ import { createDesk } from '../../src/desk/desk.ts'
 import { createPictures } from '../../src/faces/pictures.ts'
 import { figureOf } from '../../src/figures/index.ts'
 import { languages } from '../../src/words/index.ts'
+import { benchAgainst } from './against.ts'
+import { readAgainst } from './against-table.ts'
 import { benchAsking } from './asking.ts'
 import { benchChat } from './chat.ts'
 import { benchLoad } from './chat-load.ts'
@@ -11,6 +13,7 @@ import { benchHttp } from './http.ts'
 import { benchDesk } from './in-process.ts'
 import { benchPaint } from './paint.ts'
 import { benchStart } from './start.ts'
+import { benchSteady, STEADY_SECONDS } from './steady.ts'
 import { benchStore } from './store.ts'
 
 const line = (...cells: readonly (string | number)[]): void => {
@@ -20,8 +23,21 @@ const line = (...cells: readonly (string | number)[]): void => {
   process.stdout.write(`${shown.join(' ')}\n`)
 }
 
+const failed = (error: unknown): never => {
+  process.stderr.write(`${(error as Error).message}\n`)
+  process.exit(1)
+}
+
 // Takes minutes, and so is done only when asked for.
 const [what, wrenches = '10000', checks = '1000000'] = process.argv.slice(2)
+if (what === 'against') {
+  try {
+    await benchAgainst(readAgainst(process.argv.slice(3)), line)
+  } catch (error) {
+    failed(error)
+  }
+  process.exit(0)
+}
 if (what === 'store') {
   await benchStore(line, Number(wrenches), Number(checks))
   process.exit(0)
@@ -38,6 +54,15 @@ const fragments = async (): Promise<void> => {
 }
 if (what === 'kiosk') {
   await fragments()
+  process.exit(0)
+}
+
+if (what === 'load') {
+  const { rows, cpu, loads } = await benchSteady().catch(failed)
+  line(`for ${STEADY_SECONDS} s`, 'wanted/s', 'reached/s', 'p50 ms', 'p99 ms', 'failed')
+  for (const { name, wanted, reached, p50, p99, failed } of rows) line(`  ${name}`, wanted, reached, p50, p99, failed)
+  line('processor of the server, %', cpu)
+  line('load of the machine before', loads)
   process.exit(0)
 }
 

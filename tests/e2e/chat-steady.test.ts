@@ -1,5 +1,5 @@
-// The built program while Discord is unwell for longer, and while it is ended itself: few logins are used, the kiosk goes on, what
-// was taken is finished.
+// The built program while Discord sends twice, late and by shards, and while it is ended itself: each is answered once, what was taken
+// is finished. Discord away for longer is in chat-away.test.ts.
 import { setTimeout as pause } from 'node:timers/promises'
 import { afterEach, describe, expect, it } from 'vitest'
 import { type FakeDiscord, type FakeOptions, startFakeDiscord } from '../support/fake-discord/fake-discord.ts'
@@ -28,93 +28,6 @@ const adapter = { command: 'adapter', options: { torque: '100 lb-ft', lever: '14
 const readiness = async () =>
   (await (await fetch(`${service.url}/readyz`)).json()) as { status: string; reasons: string[] }
 const metrics = async (): Promise<string> => (await fetch(`${service.url}/metrics`)).text()
-const page = async (): Promise<number> => (await fetch(`${service.url}/ask/pull?torque=100+N%C2%B7m&hand=1+m`)).status
-
-describe('the logins of a day', () => {
-  it('where none is left, chat stays out and says why; HTTP and kiosk are open', async () => {
-    discord = await startFakeDiscord({ identifiesADay: 1 })
-    await start()
-    await expect
-      .poll(readiness)
-      .toEqual({ status: 'degraded', reasons: ['few logins are left today (1): chat waits 240 min'] })
-    await pause(500)
-    expect(discord.identifies).toEqual([])
-    expect(await page()).toBe(200)
-    expect(await service.stop()).toBe(0)
-  })
-
-  it('where the last is used up, a session that ends is not begun anew; HTTP and kiosk are open', async () => {
-    await open({ identifiesADay: 2 })
-    discord.endSessions(true)
-    await discord.until('it is told', () => service.log().includes('a chat shard waits before it logs in again'))
-    await pause(6500)
-    expect(discord.identifies).toHaveLength(1)
-    expect((await readiness()).reasons).toEqual(['chat shard 0 is not connected'])
-    expect(await page()).toBe(200)
-    expect(await service.stop()).toBe(0)
-  })
-
-  it('sessions that end again and again cost few of them, and chat comes back', async () => {
-    await open()
-    for (let n = 0; n < 12; n++) {
-      discord.endSessions(true)
-      await pause(250)
-    }
-    expect(discord.identifies.length).toBeLessThanOrEqual(3)
-    expect((await readiness()).reasons).toEqual(['chat shard 0 is not connected'])
-    expect(await page()).toBe(200)
-    await discord.ready(1, 15_000)
-    await expect.poll(readiness, { timeout: 5000 }).toEqual({ status: 'ok', reasons: [] })
-    expect((await discord.interaction(convert)).status).toBe(204)
-    expect(discord.identifies.length).toBeLessThanOrEqual(4)
-  })
-})
-
-describe('Discord away', () => {
-  it('for long: the kiosk serves, chat says so, and is back without a restart and with one login more', async () => {
-    await open()
-    await discord.refuseConnections(true, 'both')
-    discord.dropSockets()
-    await expect.poll(readiness).toEqual({ status: 'degraded', reasons: ['chat shard 0 is not connected'] })
-    for (let n = 0; n < 16; n++) {
-      expect(await page()).toBe(200)
-      await pause(500)
-    }
-    expect(
-      service
-        .log()
-        .split('\n')
-        .filter((line) => line.includes('a chat shard is away')),
-    ).toHaveLength(1)
-    await discord.refuseConnections(false, 'both')
-    await discord.ready(1, 15_000)
-    expect((await discord.interaction(convert)).status).toBe(204)
-    await expect.poll(readiness).toEqual({ status: 'ok', reasons: [] })
-    expect(discord.identifies.length).toBeLessThanOrEqual(2)
-    expect(discord.violations).toEqual([])
-  })
-
-  it('at the start, whole or only its gateway: chat opens when it is there', async () => {
-    discord = await startFakeDiscord()
-    await discord.refuseConnections(true, 'both')
-    await start()
-    await discord.until('it is told', () => service.log().includes('trying again later'))
-    await discord.refuseConnections(false, 'rest')
-    await pause(1000)
-    await discord.refuseConnections(false, 'gateway')
-    await discord.ready(1, 15_000)
-    await discord.until('the commands are registered', () => discord.commands.length > 0, 15_000)
-    expect((await discord.interaction(convert)).status).toBe(204)
-    await expect.poll(readiness).toEqual({ status: 'ok', reasons: [] })
-  })
-
-  it('a registration that Discord is too ill for is done later', async () => {
-    discord = await startFakeDiscord()
-    discord.fail('commands-get', faults.broken(503), 4)
-    await start()
-    await discord.until('the commands are registered', () => discord.commands.length > 0, 15_000)
-  })
-})
 
 describe('what comes twice, late or in another order', () => {
   it('is answered once each, whatever the order', async () => {

@@ -1,5 +1,6 @@
 // Connections that are no use to anybody: thousands that say nothing, and some hundred that say a byte at a time. Others are
-// answered meanwhile, and the program lets go of them all within its time limit.
+// answered meanwhile, and the program lets go of them all within its time limit. All are held at once, as each is mostly waiting:
+// those that say nothing by one program, whose memory is looked at, the slow ones by another.
 import { readFileSync } from 'node:fs'
 import { connect, type Socket } from 'node:net'
 import { setTimeout as pause } from 'node:timers/promises'
@@ -8,13 +9,13 @@ import { answerMs, handlesOf, memoryMiB, openFaultShop } from './shop.ts'
 
 const WANTED = 10_000
 /** Both ends are on this machine: what this process may open, less what it has open already. */
-const IDLE = Math.min(WANTED, handlesOf(readFileSync('/proc/self/limits', 'utf8')) - 500)
+const IDLE = Math.min(WANTED, handlesOf(readFileSync('/proc/self/limits', 'utf8')) - 1100)
 const SLOW = 300
 const LIMIT_MS = 10_000
 
-const shop = openFaultShop()
-beforeAll(async () => void (await shop.start()), 30_000)
-afterAll(() => shop.end())
+const [idle, slow] = [openFaultShop(), openFaultShop()]
+beforeAll(async () => void (await Promise.all([idle.start(), slow.start()])), 30_000)
+afterAll(() => Promise.all([idle.end(), slow.end()]))
 
 interface Held {
   readonly socket: Socket
@@ -44,8 +45,8 @@ const untilClosed = async (held: readonly Held[], mostMs: number): Promise<numbe
   return held.filter((one) => !one.closed()).length
 }
 
-it(`${IDLE} connections that say nothing keep nobody from an answer, and are closed when their time is up`, async () => {
-  const service = shop.service()
+it.concurrent(`${IDLE} connections that say nothing keep nobody from an answer, and are closed when their time is up`, async () => {
+  const service = idle.service()
   const port = Number(new URL(service.url).port)
   const before = memoryMiB(service)
   const held: Held[] = []
@@ -72,10 +73,10 @@ const slowly: ReadonlyArray<readonly [string, string, string]> = [
     ' ',
   ],
 ]
-it.each(slowly)(
+it.concurrent.each(slowly)(
   `${SLOW} that send %s a little at a time are told so and closed; others are answered meanwhile`,
   async (_what, begin, more) => {
-    const service = shop.service()
+    const service = slow.service()
     const port = Number(new URL(service.url).port)
     const held = await Promise.all(Array.from({ length: SLOW }, () => hold(port)))
     for (const { socket } of held) socket.write(begin)

@@ -16,18 +16,20 @@ export interface Service {
   readonly kill: () => void
 }
 
-const root = join(import.meta.dirname, '../..')
+export const root = join(import.meta.dirname, '../..')
 
 export const startService = async (
   env: Readonly<Record<string, string>>,
   argv: readonly string[] = [],
   /** Shell words that come before it: limits of the process. */
   before = '',
+  /** The tree that holds the built program. */
+  tree = root,
 ): Promise<Service> => {
   const whole = [process.execPath, 'dist/src/main.js', ...argv]
   const [program = '', ...words] = before === '' ? whole : ['sh', '-c', `${before}; exec "$0" "$@"`, ...whole]
   const child: ChildProcess = spawn(program, words, {
-    cwd: root,
+    cwd: tree,
     env: { PATH: process.env.PATH ?? '', HOST: '127.0.0.1', PORT: '0', DATABASE_URL: 'memory:', ...env },
     stdio: ['ignore', 'pipe', 'pipe'],
   })

@@ -1,6 +1,7 @@
 // What people and servers have set for themselves, as an answer needs it: from the store, held for some seconds. A store that is
 // away or slow is no reason to wait: the answer is given as if nothing had been set.
 import { inTime } from '../../core/in-time.ts'
+import { neverBack } from '../../core/never-back.ts'
 import type { System } from '../../desk/own-units.ts'
 import type { RegisterStore } from '../../store/lazy.ts'
 
@@ -60,15 +61,16 @@ export const noLikings: Likings = {
 type LikingStore = Pick<RegisterStore, 'own' | 'settings' | 'usedOwn'>
 
 export const createLikings = (store: LikingStore, now: () => number): Likings => {
+  const steady = neverBack(now)
   const held = new Map<string, { readonly at: number; readonly value: Promise<unknown> }>()
   const used = new Map<string, number>()
 
   const known = async <T>(scope: string, look: () => Promise<T>, without: T): Promise<T> => {
     const one = held.get(scope)
-    if (one && now() - one.at < HELD_MS) return one.value as Promise<T>
+    if (one && steady() - one.at < HELD_MS) return one.value as Promise<T>
     const value = inTime(look(), PATIENCE_MS, without)
     held.delete(scope)
-    held.set(scope, { at: now(), value })
+    held.set(scope, { at: steady(), value })
     for (const oldest of held.keys()) {
       if (held.size <= MOST_HELD) break
       held.delete(oldest)
@@ -79,7 +81,8 @@ export const createLikings = (store: LikingStore, now: () => number): Likings =>
   // Once a day is enough to know that settings are used.
   const noteUse = (scope: string): void => {
     const time = now()
-    if (time - (used.get(scope) ?? 0) < DAY_MS) return
+    // What was noted by a clock that was ahead is put right.
+    if (Math.abs(time - (used.get(scope) ?? 0)) < DAY_MS) return
     if (used.size >= MOST_HELD) used.clear()
     used.set(scope, time)
     store.usedOwn(scope, new Date(time).toISOString()).catch(() => undefined)

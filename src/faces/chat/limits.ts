@@ -1,6 +1,9 @@
 // How often one user, one server and the whole process may ask, counted by Bottleneck. Never refuses 10 asks in 10 s of one
 // user or 100 in 10 s of one server. Reservoirs refill on a heartbeat of up to 5 s beyond their 10 s, so they hold for 15 s.
+// They refill by the machine's clock, so that they are made anew where it was set back: else nobody over a limit would be let in
+// again before it is that late once more.
 import Bottleneck from 'bottleneck'
+import { neverBack } from '../../core/never-back.ts'
 
 const WINDOW_MS = 10_000
 const PROCESS_IN_WINDOW = 20_000
@@ -13,6 +16,8 @@ const server = { free: 60, counted: 140 }
 // ahead at once; a burst, and everybody who was over the limit a moment ago, waits for the count.
 const AHEAD_OF_COUNT = 3
 const MOST_GATES = 50_000
+/** Time servers set a clock by less without anybody's noticing. */
+const SET_BACK_MS = 1000
 
 interface Share {
   readonly free: number
@@ -69,7 +74,7 @@ const createFree = (amount: number, now: () => number): ((key: string) => boolea
 }
 
 const createGates = ({ free, counted }: Share, now: () => number) => {
-  const isFree = createFree(free, now)
+  const isFree = createFree(free, neverBack(now))
   const group = new Bottleneck.Group({ ...reservoir(counted), timeout: IDLE_MS })
   const gates = new Map<string, Gate>()
   const count = async (key: string, gate: Gate): Promise<boolean> => {
@@ -127,12 +132,31 @@ export const createWhole = (amount: number) => {
   }
 }
 
+const createAll = (now: () => number) => ({
+  users: createGates(user, now),
+  servers: createGates(server, now),
+  whole: createWhole(PROCESS_IN_WINDOW),
+})
+
+const closeAll = async ({ users, servers, whole }: ReturnType<typeof createAll>): Promise<void> => {
+  await Promise.all([users.close(), servers.close(), whole.close()])
+}
+
 export const createLimits = (now: () => number): Limits => {
-  const users = createGates(user, now)
-  const servers = createGates(server, now)
-  const whole = createWhole(PROCESS_IN_WINDOW)
+  let all = createAll(now)
+  let last = now()
+  const current = () => {
+    const time = now()
+    if (time < last - SET_BACK_MS) {
+      closeAll(all).catch(() => undefined)
+      all = createAll(now)
+    }
+    last = time
+    return all
+  }
   return {
     admit: (who) => {
+      const { users, servers, whole } = current()
       const others = (): Promise<boolean> | true => {
         if (!whole.isOpen()) return Promise.resolve(false)
         return who.server === undefined ? true : servers.admit(who.server)
@@ -141,8 +165,6 @@ export const createLimits = (now: () => number): Limits => {
       const own = users.admit(who.user)
       return own === true ? others() : own.then((open) => open && others())
     },
-    close: async () => {
-      await Promise.all([users.close(), servers.close(), whole.close()])
-    },
+    close: () => closeAll(all),
   }
 }

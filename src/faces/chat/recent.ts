@@ -1,5 +1,6 @@
 // What people typed last, offered to them again while they type: in memory alone, for an hour, a few values an input.
 // Nothing hangs on it; another process offers what was typed there.
+import { neverBack } from '../../core/never-back.ts'
 
 const HELD_MS = 3_600_000
 const MOST_PEOPLE = 5000
@@ -17,7 +18,8 @@ export interface Recent {
   readonly forget: (user: string) => void
 }
 
-export const createRecent = (now: () => number): Recent => {
+export const createRecent = (clock: () => number): Recent => {
+  const now = neverBack(clock)
   const people = new Map<string, Typed>()
   return {
     note: (user, raw) => {

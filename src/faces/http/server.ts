@@ -33,6 +33,7 @@ import { kioskRoutes } from './kiosk/routes.tsx'
 import { readForms } from './kiosk/sent-form.ts'
 import { writingRoutes } from './kiosk/writing.tsx'
 import { guarded, problem, sendProblem } from './problem.ts'
+import { rateCount } from './rate-count.ts'
 import { decodeUtf8, NotUtf8 } from './utf8.ts'
 
 export interface HttpParts extends HealthParts {
@@ -136,8 +137,7 @@ const describe = async (app: FastifyInstance): Promise<void> => {
       info: {
         title: 'Armlength',
         version: engineVersion,
-        description:
-          'Torque questions in, worked answers out. Inputs are texts with their units; nothing is coerced, nothing is dropped.',
+        description: 'Torque questions in, worked answers out. Inputs are texts with their units; nothing is coerced.',
         license: { name: 'MIT', identifier: 'MIT' },
       },
     },
@@ -205,7 +205,7 @@ export const buildHttp = async (parts: HttpParts): Promise<FastifyInstance> => {
     max: parts.mostASecond,
     timeWindow: 1000,
     enableDraftSpec: true,
-    cache: 10_000,
+    store: rateCount(),
   })
   const { seen } = parts
   if (seen) {

@@ -1,7 +1,9 @@
 // The register in chat: a command, a button or a form in, a reply out. What may be kept and how is the desk's; who may write is
 // asked here, as chat knows people by Discord's permissions and roles.
+
 import { type APIInteraction, ComponentType, InteractionType } from 'discord.js'
 import type { RegisterWord, Topic } from '../../../../commands/topic.ts'
+import { neverBack } from '../../../core/never-back.ts'
 import { checkingOf, slipsIn } from '../../../desk/checking.ts'
 import type { Shop } from '../../../desk/shop.ts'
 import type { EventKind } from '../../../register/bodies.ts'
@@ -48,7 +50,8 @@ export interface RegisterDoor {
   ) => Promise<ChatReply | undefined>
 }
 
-export const createRegisterDoor = ({ shop, roles, pictures, now }: RegisterDoorParts): RegisterDoor => {
+export const createRegisterDoor = ({ shop, roles, pictures, now: clock }: RegisterDoorParts): RegisterDoor => {
+  const now = neverBack(clock)
   const views = createViews(shop, pictures)
   const pending = new Map<string, Pending>()
   /** Forms that are kept already: their buttons still stand in the chat. */

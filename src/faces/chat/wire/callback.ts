@@ -1,6 +1,7 @@
 // The first response as a callback over REST, well within the 3 s that Discord waits. One try that counts: what Discord says of it
 // is sorted into what became of the interaction, and never thrown.
 import { DiscordAPIError, RateLimitError, type REST, Routes } from 'discord.js'
+import { neverBack } from '../../../core/never-back.ts'
 import { FIRST_RESPONSE_MS } from '../once.ts'
 import { ageOf, type Delivery, type FirstResponse, type Known, type Respond } from './first-response.ts'
 
@@ -48,10 +49,11 @@ const pause = (ms: number, signal: AbortSignal): Promise<void> =>
   })
 
 export const createCallbacks = ({ rest, now, told }: CallbackParts): Callbacks => {
+  const steady = neverBack(now)
   let hushedUntil = 0
 
   const send = async (interaction: Known, { body, files }: FirstResponse, ends: number): Promise<void> => {
-    const signal = AbortSignal.timeout(ends - now())
+    const signal = AbortSignal.timeout(Math.max(ends - steady(), 0))
     const post = (): Promise<unknown> =>
       rest.post(Routes.interactionCallback(interaction.id, interaction.token), {
         auth: false,
@@ -64,19 +66,19 @@ export const createCallbacks = ({ rest, now, told }: CallbackParts): Callbacks =
     } catch (error) {
       if (!(error instanceof RateLimitError)) throw error
       const wait = Number.isFinite(error.timeToReset) ? Math.max(error.timeToReset, 0) : 0
-      if (error.global) hushedUntil = now() + Math.min(wait, LONGEST_HUSH_MS)
+      if (error.global) hushedUntil = steady() + Math.min(wait, LONGEST_HUSH_MS)
       // Waited out once, where there is time and Discord says how long.
-      if (!(wait > 0 && now() + wait < ends)) throw error
+      if (!(wait > 0 && steady() + wait < ends)) throw error
       await pause(wait, signal)
       await post()
     }
   }
 
   return {
-    isHushed: () => now() < hushedUntil,
+    isHushed: () => steady() < hushedUntil,
     respondTo: (interaction) => async (response) => {
-      const time = now()
-      const left = Math.max(FIRST_RESPONSE_MS - MARGIN_MS - ageOf(interaction, time), SHORTEST_MS)
+      const time = steady()
+      const left = Math.max(FIRST_RESPONSE_MS - MARGIN_MS - ageOf(interaction, now()), SHORTEST_MS)
       if (time + left < hushedUntil) return 'rate-limited'
       try {
         await send(interaction, response, time + left)

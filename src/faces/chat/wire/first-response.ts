@@ -5,7 +5,7 @@ import {
   InteractionResponseType,
   MessageFlags,
 } from 'discord.js'
-import { madeAt } from '../once.ts'
+import { ageAt, madeAt } from '../once.ts'
 import type { ChatReply } from '../reply.ts'
 
 export interface FirstResponse {
@@ -23,7 +23,7 @@ export type Respond = (response: FirstResponse) => Promise<Delivery>
 export type Known = Pick<APIInteraction, 'id' | 'token' | 'application_id'>
 
 /** How old an interaction is; none is older than nothing, whatever the clocks say. */
-export const ageOf = ({ id }: Pick<APIInteraction, 'id'>, now: number): number => Math.max(now - (madeAt(id) ?? now), 0)
+export const ageOf = ({ id }: Pick<APIInteraction, 'id'>, now: number): number => ageAt(madeAt(id) ?? now, now)
 
 const bodyOf = ({ data, modal, way }: ChatReply): object => {
   if (modal) return { type: InteractionResponseType.Modal, data: modal }

@@ -1,5 +1,6 @@
 // How fast one shard may identify again while the process runs, where sessions end one after another. Whether any logins are left
 // is looked at beside it: see login-budget.ts. Reconnecting to resume is not held back.
+import { neverBack } from '../../../core/never-back.ts'
 
 const FIRST_MS = 5000
 const LONGEST_MS = 30_000
@@ -13,7 +14,8 @@ export interface IdentifyPace {
   readonly isAgain: (shard: number) => boolean
 }
 
-export const createIdentifyPace = (now: () => number): IdentifyPace => {
+export const createIdentifyPace = (clock: () => number): IdentifyPace => {
+  const now = neverBack(clock)
   const last = new Map<number, { readonly at: number; readonly wait: number }>()
   const recent = (shard: number) => {
     const before = last.get(shard)

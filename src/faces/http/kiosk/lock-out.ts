@@ -1,6 +1,7 @@
 // Guessing the PIN is made slow, address by address: after some wrong ones each further one waits longer. Whoever is signed in
 // stays so, and a right PIN from another address is taken meanwhile; but where a crowd of addresses guesses, only those that
 // signed in before are let in. The clock is handed in.
+import { neverBack } from '../../../core/never-back.ts'
 
 export interface LockOut {
   /** Milliseconds until this address may try again; 0 where it may now. */
@@ -39,20 +40,21 @@ const trim = (
   }
 }
 
-export const createLockOut = (now: () => number): LockOut => {
+export const createLockOut = (clock: () => number): LockOut => {
+  // A clock that was set back makes nobody wait for the time between.
+  const now = neverBack(clock)
   const tries = new Map<string, Tries>()
   const trusted = new Set<string>()
   let crowd: number[] = []
   let working = 0
-  // A clock that was set back makes nobody wait for the time between.
-  const since = (then: number): number => Math.max(0, now() - then)
+  const since = (then: number): number => now() - then
   const lately = (): number[] => {
-    crowd = crowd.filter((then) => then <= now() && since(then) < FORGOTTEN_AFTER_MS)
+    crowd = crowd.filter((then) => since(then) < FORGOTTEN_AFTER_MS)
     return crowd
   }
   const known = (address: string): Tries | undefined => {
     const found = tries.get(address)
-    if (found && (found.last > now() + LONGEST_WAIT_MS || since(found.last) > FORGOTTEN_AFTER_MS)) {
+    if (found && since(found.last) > FORGOTTEN_AFTER_MS) {
       tries.delete(address)
       return undefined
     }
