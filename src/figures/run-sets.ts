@@ -123,7 +123,11 @@ export const drawSets = (run: RunDocument, subject: RunSubject, { words, theme }
       ),
     ),
   ].join('')
-  const caption = say(words.bench.say.caption, { a: first?.condition ?? '', margin: run.margin.text })
+  const caption = say(words.bench.say.caption, {
+    a: first?.condition ?? '',
+    margin: run.margin.text,
+    confidence: run.confidence.text,
+  })
   const alt = altOf(run, subject)
   return { svg: sheet(theme, heading, drawing, bottom + 10, caption, alt), alt }
 }

@@ -27,11 +27,11 @@ export const bench = {
       'K wurde hier gemessen, {run} ({condition}): {k}, die nächste Schraube zwischen {low} und {high}, n = {n}, {days}, {size}. Das spricht nur für diese Schrauben, diese Auflage und diese Hand.',
     'bench-other-size': 'Diese Reihe war an {size}, nicht an der gefragten Größe: ihr K kann ein anderes sein.',
     'bench-matters':
-      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), das macht etwas aus; n = {n}, {days}.',
+      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), das macht etwas aus (±{margin}); n = {n}, {days}.',
     'bench-small':
-      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), zu wenig, um etwas auszumachen; n = {n}, {days}.',
+      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), zu wenig, um etwas auszumachen (±{margin}); n = {n}, {days}.',
     'bench-open':
-      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), das entscheidet es nicht; n = {n}, {days}.',
+      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), das entscheidet es nicht (±{margin}); n = {n}, {days}.',
   },
   asking: {
     bench: {
@@ -192,9 +192,8 @@ export const bench = {
     axisTorque: 'Drehmoment',
     months: 'Monate',
     caption:
-      'Punkt: Messwert. Linie: Mittel. Balken: dieses Mittel gegen {a}, mit Unsicherheit. Schattiert: {a} ±{margin}.',
-    captionSeries:
-      'Ein Punkt ist das Mittel eines Tages, die Linie die beste; schattiert: die Schwelle um ihren Anfang.',
+      'Punkt: Messwert. Linie: Mittel. Balken: dieses Mittel gegen {a}, mit Unsicherheit ({confidence}). Schattiert: {a} ±{margin}.',
+    captionSeries: 'Ein Punkt ist das Mittel eines Tages, die Linie die beste; schattiert: ±{margin} um ihren Anfang.',
     captionFactor:
       'Ein Punkt ist ein Messwert; die Linie ist das mittlere K von {a}, gestrichelt die nächste Schraube.',
   },

@@ -26,11 +26,12 @@ export const bench = {
     'bench-factor':
       'K was measured here, {run} ({condition}): {k}, the next bolt between {low} and {high}, n = {n}, {days}, {size}. It speaks for these bolts, this seat and this hand alone.',
     'bench-other-size': 'That run was on {size}, not on the size that is asked: its K may be another.',
-    'bench-matters': 'Measured here, {run}: {b} against {a} {size} ({low} to {high}), which matters; n = {n}, {days}.',
+    'bench-matters':
+      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), which matters (±{margin}); n = {n}, {days}.',
     'bench-small':
-      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), too little to matter; n = {n}, {days}.',
+      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), too little to matter (±{margin}); n = {n}, {days}.',
     'bench-open':
-      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), which does not decide it; n = {n}, {days}.',
+      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), which does not decide it (±{margin}); n = {n}, {days}.',
   },
   asking: {
     bench: {
@@ -183,8 +184,9 @@ export const bench = {
     lead: 'BENCH RUN',
     axisTorque: 'torque',
     months: 'months',
-    caption: 'Dot: a reading. Line: their mean. Bar: that mean against {a}, with its doubt. Shaded: {a} ±{margin}.',
-    captionSeries: 'A dot is the mean of a day, the line the best fit, shaded: the margin around its start.',
+    caption:
+      'Dot: a reading. Line: their mean. Bar: that mean against {a}, with its doubt ({confidence}). Shaded: {a} ±{margin}.',
+    captionSeries: 'A dot is the mean of a day, the line the best fit, shaded: ±{margin} around its start.',
     captionFactor: 'A dot is a reading; the line is the mean K of {a}, the dashes where the next bolt will lie.',
   },
   gaps: {

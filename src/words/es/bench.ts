@@ -26,11 +26,12 @@ export const bench = {
     'bench-factor':
       'K se midió aquí, {run} ({condition}): {k}, el próximo tornillo entre {low} y {high}, n = {n}, {days}, {size}. Vale solo para estos tornillos, este asiento y esta mano.',
     'bench-other-size': 'Esa serie fue con {size}, no con el tamaño que se pregunta: su K puede ser otro.',
-    'bench-matters': 'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), lo cual importa; n = {n}, {days}.',
+    'bench-matters':
+      'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), lo cual importa (±{margin}); n = {n}, {days}.',
     'bench-small':
-      'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), demasiado poco para importar; n = {n}, {days}.',
+      'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), demasiado poco para importar (±{margin}); n = {n}, {days}.',
     'bench-open':
-      'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), lo cual no lo decide; n = {n}, {days}.',
+      'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), lo cual no lo decide (±{margin}); n = {n}, {days}.',
   },
   asking: {
     bench: {
@@ -186,8 +187,9 @@ export const bench = {
     lead: 'SERIE',
     axisTorque: 'par',
     months: 'meses',
-    caption: 'Punto: lectura. Línea: su media. Barra: esa media frente a {a}, con su duda. Sombra: {a} ±{margin}.',
-    captionSeries: 'Un punto es la media de un día, la línea la mejor recta; sombra: el margen en torno a su inicio.',
+    caption:
+      'Punto: lectura. Línea: su media. Barra: esa media frente a {a}, con su duda ({confidence}). Sombra: {a} ±{margin}.',
+    captionSeries: 'Un punto es la media de un día, la línea la mejor recta; sombra: ±{margin} en torno a su inicio.',
     captionFactor:
       'Un punto es una lectura; la línea es el K medio de {a}, a trazos donde quedará el próximo tornillo.',
   },

@@ -26,11 +26,12 @@ export const bench = {
     'bench-factor':
       'K a été mesuré ici, {run} ({condition}) : {k}, la prochaine vis entre {low} et {high}, n = {n}, {days}, {size}. Cela ne vaut que pour ces vis, cet appui et cette main.',
     'bench-other-size': 'Cette série portait sur {size}, pas sur la taille demandée : son K peut être autre.',
-    'bench-matters': 'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), ce qui compte ; n = {n}, {days}.',
+    'bench-matters':
+      'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), ce qui compte (±{margin}) ; n = {n}, {days}.',
     'bench-small':
-      'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), trop peu pour compter ; n = {n}, {days}.',
+      'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), trop peu pour compter (±{margin}) ; n = {n}, {days}.',
     'bench-open':
-      'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), ce qui ne tranche pas ; n = {n}, {days}.',
+      'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), ce qui ne tranche pas (±{margin}) ; n = {n}, {days}.',
   },
   asking: {
     bench: {
@@ -187,9 +188,9 @@ export const bench = {
     axisTorque: 'couple',
     months: 'mois',
     caption:
-      'Point : mesure. Trait : moyenne. Barre : cette moyenne contre {a}, avec son doute. Ombre : {a} ±{margin}.',
+      'Point : mesure. Trait : moyenne. Barre : cette moyenne contre {a}, avec son doute ({confidence}). Ombre : {a} ±{margin}.',
     captionSeries:
-      'Un point est la moyenne d’un jour, le trait la meilleure droite ; ombre : la marge autour de son début.',
+      'Un point est la moyenne d’un jour, le trait la meilleure droite ; ombre : ±{margin} autour de son début.',
     captionFactor: 'Un point est une mesure ; le trait est le K moyen de {a}, en tirets la prochaine vis.',
   },
   gaps: {
