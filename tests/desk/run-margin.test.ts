@@ -58,8 +58,11 @@ describe('margin and confidence of a run', () => {
   it('stand under the picture and in its shaded band', async () => {
     const look = { words: english.words, style: english.style, theme: 'light' } as const
     const svg = drawRun(await told({ margin: '2.5 %', confidence: '90 %' }), 'sets', look)?.svg as string
-    expect(svg).toContain('A ±2.5 %')
-    expect(svg).toContain('(90 %)')
+    const texts = [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, told]) => told)
+    expect(texts.join(' ')).toContain('A ±2.5 %')
+    expect(texts.join(' ')).toContain('(90 %)')
+    // Short enough for the sheet: the caption stands in as many lines as it takes.
+    for (const told of texts) expect((told ?? '').length).toBeLessThan(85)
   })
 
   it('go through a sheet and a form as they were typed', async () => {
