@@ -5,7 +5,7 @@ import { isRunMend, mendReadings, type RunMend } from '../../../desk/run-correct
 import { runDocument } from '../../../desk/run-document.ts'
 import { runRow } from '../../../desk/run-rows.ts'
 import type { Shop } from '../../../desk/shop.ts'
-import { drawRun, viewsOf } from '../../../figures/run-view.ts'
+import { drawRunCard } from '../../../figures/run-card.ts'
 import type { RunDocument } from '../../../questions/run-document.ts'
 import { tagOf } from '../../../register/records.ts'
 import type { Language } from '../../../words/index.ts'
@@ -72,9 +72,7 @@ const runMessage = (document: RunDocument, told: readonly string[], picture: Pic
 
 export const createBenchDoor = ({ shop, roles, pictures }: BenchDoorParts): BenchDoor => {
   const pictureOf = async (document: RunDocument, { words, style }: Language): Promise<Picture | undefined> => {
-    const [view] = viewsOf(document)
-    const drawn = view && drawRun(document, view, { words, style, theme: 'dark' })
-    return pictureFrom(pictures, drawn)
+    return pictureFrom(pictures, drawRunCard(document, { words, style, theme: 'dark' }))
   }
 
   const shown = async (
