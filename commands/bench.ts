@@ -5,5 +5,5 @@ export const bench: Topic = {
   name: 'bench',
   shape: 'parts',
   offers: [{ word: 'compare', question: 'compare' }],
-  runs: ['start', 'add', 'show', 'finish', 'list'],
+  runs: ['start', 'add', 'correct', 'take-back', 'show', 'finish', 'list'],
 }

@@ -1,6 +1,7 @@
 // All that a run says: each kind of reading by itself, condition against condition, piece by piece, over its re-runs; K; how the
 // wrench follows; and what the run can see. Data only, no sentences.
 import type { UnitSymbol } from '../core/unit.ts'
+import type { Margin } from '../mechanics/two-samples.ts'
 import { looksAlike } from '../mechanics/welch.ts'
 import type { Measured } from '../register/parts.ts'
 import { readingsUnder, type StandingRun } from './book.ts'
@@ -12,10 +13,10 @@ import {
   judgeNutFactor,
   judgePairs,
   judgeSeries,
+  marginOf,
   type NutFactorFound,
   type PairsJudged,
   type Subject,
-  usualMargin,
   valuesUnder,
 } from './judge.ts'
 import { type Foresight, foresee, foundSpread } from './power.ts'
@@ -51,6 +52,7 @@ export interface Outlook extends Foresight {
 }
 
 export interface RunFindings {
+  readonly margin: Margin
   /** The one that answers the question first. */
   readonly subjects: readonly SubjectFound[]
   readonly factors: ReadonlyArray<{ readonly condition: string; readonly value: NutFactorFound }>
@@ -98,14 +100,14 @@ const subjectFound = (run: StandingRun, subject: Subject): SubjectFound | undefi
   const resolution = resolutionFor(run, subject, sets)
   const [first, ...others] = conditionsOf(run).map(({ name }) => name)
   const pairs = others.flatMap((condition) => {
-    const judged = judgePairs(run, [first as string, condition], subject, usualMargin, resolution)
+    const judged = judgePairs(run, [first as string, condition], subject, marginOf(run), resolution)
     return judged.told ? [{ condition, value: judged.value }] : []
   })
   const series = conditionsOf(run).flatMap(({ name: condition }) => {
     const judged = again ? judgeSeries(run, condition, subject) : undefined
     return judged?.told ? [{ condition, value: judged.value }] : []
   })
-  const judged = judgeConditions(run, subject, usualMargin, resolution)
+  const judged = judgeConditions(run, subject, marginOf(run), resolution)
   return { subject, ...(unit ? { unit } : {}), sets, judged, pairs, series }
 }
 
@@ -139,11 +141,11 @@ const subjectsOf = (run: StandingRun): readonly SubjectFound[] => {
 const known = new Map<string, Foresight>()
 const MOST_KNOWN = 500
 
-const foreseen = (n: number, spread: number, conditions: number): Foresight => {
-  const key = `${n} ${spread} ${conditions}`
+const foreseen = (n: number, spread: number, conditions: number, margin: Margin): Foresight => {
+  const key = `${n} ${spread} ${conditions} ${margin.m} ${margin.confidence}`
   const there = known.get(key)
   if (there) return there
-  const made = foresee(n, spread, conditions, usualMargin)
+  const made = foresee(n, spread, conditions, margin)
   if (known.size >= MOST_KNOWN) known.delete(known.keys().next().value as string)
   known.set(key, made)
   return made
@@ -164,7 +166,7 @@ const outlookOf = (
   const fewest = sets.length === 0 ? 0 : Math.min(...sets.map((values) => values.length))
   const n = Math.min(planned ?? (fewest < 2 ? USUAL_READINGS : fewest), MOST_FORESEEN)
   const spread = Math.min(Math.max(Number((found ?? TAKEN_SPREAD).toPrecision(2)), 0.0001), 1)
-  return { ...foreseen(n, spread, conditions), n, spread, isFound: found !== undefined }
+  return { ...foreseen(n, spread, conditions, marginOf(run)), n, spread, isFound: found !== undefined }
 }
 
 /** What a run says as it stands. `planned`: so many readings of each are meant to be taken. */
@@ -182,5 +184,5 @@ export const findingsOfRun = (run: StandingRun, planned?: number): RunFindings =
   })
   const outlook = outlookOf(run, subjects[0], planned)
   const readings = run.readings.reduce((sum, { entry }) => sum + entry.body.readings.length, 0)
-  return { subjects, factors, following, ...(outlook ? { outlook } : {}), readings }
+  return { margin: marginOf(run), subjects, factors, following, ...(outlook ? { outlook } : {}), readings }
 }

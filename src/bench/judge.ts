@@ -13,6 +13,16 @@ import { readingsUnder, type StandingRun, type TakenReading } from './book.ts'
 import type { Measure } from './run.ts'
 
 export const usualMargin: Margin = { m: 0.04, confidence: 0.95 }
+
+/** By which a run is judged: as it was begun or corrected, else the usual. */
+export const marginOf = ({ opening }: StandingRun): Margin => {
+  const { margin, confidence } = opening.entry.body
+  return {
+    m: margin ? margin.value / 100 : usualMargin.m,
+    confidence: confidence ? confidence.value / 100 : usualMargin.confidence,
+  }
+}
+
 export const DAYS_OF_MONTH = 365.25 / 12
 
 /** What is compared: a reading as it is, or K made from torque and clamp force. */
@@ -57,7 +67,7 @@ export interface ConditionsJudged {
 export const judgeConditions = (
   run: StandingRun,
   subject: Subject,
-  margin: Margin = usualMargin,
+  margin: Margin = marginOf(run),
   resolution = 0,
 ): Judged<ConditionsJudged> => {
   const [baseline, ...others] = namesOf(run)
@@ -95,7 +105,7 @@ export const judgePairs = (
   run: StandingRun,
   [before, after]: readonly [string, string],
   subject: Subject,
-  margin: Margin = usualMargin,
+  margin: Margin = marginOf(run),
   resolution = 0,
 ): Judged<PairsJudged> => {
   const byPiece = (condition: string): Map<string, number> => {
@@ -123,7 +133,7 @@ export const judgeSeries = (
   run: StandingRun,
   condition: string,
   subject: Subject,
-  margin: Margin = usualMargin,
+  margin: Margin = marginOf(run),
 ): Judged<LineChange & { readonly dots: readonly Dot[] }> => {
   const { date, again = [] } = run.opening.entry.body
   const byDay = new Map<string, number[]>()
@@ -160,7 +170,7 @@ export const judgeNutFactor = (run: StandingRun, condition: string, resolution =
 export const judgeFollowing = (
   run: StandingRun,
   condition: string,
-  margin: Margin = usualMargin,
+  margin: Margin = marginOf(run),
 ): Judged<Following> => {
   const dots = readingsUnder(run, condition).flatMap(({ wrench, torque }): Dot[] =>
     wrench && torque ? [{ x: torque.value, y: wrench.value }] : [],

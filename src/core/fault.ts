@@ -129,6 +129,7 @@ export const faultTells = {
   'wrench-retired': 'conflict',
   'no-such-run': 'not-in-register',
   'no-such-condition': 'not-allowed',
+  'no-such-reading': 'not-in-register',
   'not-a-condition': 'not-allowed',
   'conditions-alike': 'conflict',
   'condition-in-use': 'conflict',

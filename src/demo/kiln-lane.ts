@@ -1,32 +1,10 @@
 // A shop of our own invention, for looking around: Kiln Lane Garage, its wrenches and gauges, and months of checks as they might
 // have been. Made from a seed, so that it is the same every time; its days end today, which is handed in. No person is in it.
-import { writeNumber } from '../core/number-style.ts'
-import type { Kind } from '../register/records.ts'
+import { benchRuns } from './bench-runs.ts'
+import { createChance, type DemoEntry, monthsBefore, round } from './made.ts'
 import { type DemoWrench, gauges, wrenches } from './tools.ts'
 
-export interface DemoEntry {
-  readonly kind: Kind
-  readonly raw: Readonly<Record<string, string>>
-}
-
-/** Minimal standard generator (Park and Miller 1988): the demo is the same every time. */
-const createChance = (seed: number) => {
-  let state = seed
-  const next = (): number => {
-    state = (state * 48_271) % 2_147_483_647
-    return state / 2_147_483_647
-  }
-  /** About normal, of standard deviation 1: the sum of twelve. */
-  return (): number => Array.from({ length: 12 }, next).reduce((sum, one) => sum + one, 0) - 6
-}
-
-const DAY_MS = 86_400_000
-const monthsBefore = (today: string, months: number): string =>
-  new Date(Date.parse(`${today}T00:00:00Z`) - Math.round(months * 30.44) * DAY_MS).toISOString().slice(0, 10)
-
 const SCATTER = 0.35 // %, of one pull to the next on a sound wrench
-
-const round = (value: number): string => writeNumber(Number(value.toPrecision(4)))
 
 const checkOf = (one: DemoWrench, date: string, deviation: number, state: string, chance: () => number): DemoEntry => ({
   kind: 'check',
@@ -74,7 +52,7 @@ export const kilnLane = (today: string): readonly DemoEntry[] => {
       entry: { kind: 'uses' as const, raw: { wrench: 'W-03', date: ago(0.2), count: '1850', since: 'check' } },
     },
   ]
-  const timed = [...checks, ...happened].sort((one, other) => other.months - one.months)
+  const timed = [...checks, ...happened, ...benchRuns(ago)].sort((one, other) => other.months - one.months)
   return [
     ...gauges.map((raw): DemoEntry => ({ kind: 'gauge', raw: { ...raw, checked: ago(7) } })),
     ...wrenches.map(({ card }): DemoEntry => ({ kind: 'wrench', raw: card })),

@@ -104,7 +104,7 @@ const factorLent = (
 /** What the run says of its question, for a topic that it is held beside. */
 const verdictLent = (run: RunFolder, { tag }: RunReference): Lent => {
   if (!run.finish) return refusedFor('run-not-finished', tag)
-  const { subjects, readings } = findingsOfRun(run)
+  const { margin, subjects, readings } = findingsOfRun(run)
   const judged = subjects[0]?.judged
   const told = judged?.told
     ? judged.value.each.flatMap(({ condition, comparison }) =>
@@ -122,6 +122,7 @@ const verdictLent = (run: RunFolder, { tag }: RunReference): Lent => {
       size: share(difference.value),
       low: share(difference.low ?? difference.value),
       high: share(difference.high ?? difference.value),
+      margin: share(margin.m),
       n: String(readings),
       days: daysOf(run),
     }

@@ -1,10 +1,8 @@
 // A bench run in words: what is asked, what its readings say so far, what it can see, and how far it speaks.
 import { type FollowingJudged, findingsOfRun, type Outlook, type RunFindings } from '../bench/findings.ts'
-import { usualMargin } from '../bench/judge.ts'
 import { parseSeat } from '../core/parse-seat.ts'
 import { parseSize } from '../core/parse-size.ts'
 import { fromSi, quantity } from '../core/quantity.ts'
-import { echoQuantity } from '../core/quantity-text.ts'
 import { echoReadings } from '../core/readings-text.ts'
 import { type UnitSymbol, units } from '../core/unit.ts'
 import { muTotal } from '../mechanics/mu-total.ts'
@@ -114,12 +112,12 @@ const outlookTold = (outlook: Outlook, tell: Teller): string[] => {
   ]
 }
 
-const methodOf = ({ subjects }: RunFindings, { say, share }: Teller): string[] => {
+const methodOf = ({ subjects, margin }: RunFindings, { say, share, echoed }: Teller): string[] => {
   const judged = subjects.flatMap((one) => (one.judged.told ? [one.judged.value] : []))
   const [first] = judged
   if (!first) return []
-  const confidence = share(usualMargin.confidence).text
-  const places = { a: first.baseline, alpha: share(1 - usualMargin.confidence).text, each: share(first.eachAt).text }
+  const confidence = echoed(margin.confidence).text
+  const places = { a: first.baseline, alpha: share(1 - margin.confidence).text, each: share(first.eachAt).text }
   return [
     first.each.length > 1 ? fill(say.family, places) : fill(say.usual, { confidence }),
     ...(judged.length > 1 ? [say.apart] : []),
@@ -169,11 +167,10 @@ const againTold = (run: RunFolder, today: string, { say }: Teller): RunDocument[
 
 /** The document of a run as it stands on a day; `planned`: so many readings of each are meant to be taken. */
 export const runDocument = (run: RunFolder, language: Language, today: string, planned?: number): RunDocument => {
-  const tell = teller(language)
-  const { words, style } = language
-  const { say, states } = words.bench
+  const { say, states } = language.words.bench
   const { tag, asked, date, conditions, note } = openingOf(run)
   const found = findingsOfRun(run, planned)
+  const tell = teller(language, found.margin)
   const subjects = found.subjects.map((one) => subjectTold(tell, one))
   const factors = factorsTold(run, found, tell)
   const following = found.following.map(({ condition, unit, value }) => followingTold(condition, unit, value, tell))
@@ -207,11 +204,8 @@ export const runDocument = (run: RunFolder, language: Language, today: string, p
         .reduce((sum, { entry }) => sum + entry.body.readings.length, 0),
     })),
     held: heldOf(run),
-    margin: {
-      value: usualMargin.m * 100,
-      unit: '%',
-      text: echoQuantity(quantity(usualMargin.m * 100, units['%']), style),
-    },
+    margin: tell.echoed(found.margin.m),
+    confidence: tell.echoed(found.margin.confidence),
     subjects,
     factors,
     following,

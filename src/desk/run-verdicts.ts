@@ -1,10 +1,10 @@
 // What each kind of a run's readings says, in words: the sets, each condition against the first, the same pieces, the series.
 import type { SeriesJudged, SubjectFound } from '../bench/findings.ts'
-import { type Judged, usualMargin } from '../bench/judge.ts'
-import { fromSi, type Quantity, quantity } from '../core/quantity.ts'
+import type { Judged } from '../bench/judge.ts'
+import { fromSi, type Quantity, quantity, tidy } from '../core/quantity.ts'
 import { echoQuantity, showQuantity } from '../core/quantity-text.ts'
 import { type Unit, units } from '../core/unit.ts'
-import type { SampleVerdict } from '../mechanics/two-samples.ts'
+import type { Margin, SampleVerdict } from '../mechanics/two-samples.ts'
 import { summaryOf } from '../mechanics/welch.ts'
 import type { RunSubject } from '../questions/run-document.ts'
 import type { Language } from '../words/index.ts'
@@ -22,7 +22,6 @@ export const verdictCodes = {
 } as const satisfies Record<SampleVerdict, string>
 
 export const unitOf = ({ unit }: Pick<SubjectFound, 'unit'>): Unit => units[unit ?? '1']
-const margin = quantity(usualMargin.m * 100, units['%'])
 
 interface Ends {
   readonly value: number
@@ -31,7 +30,7 @@ interface Ends {
 }
 
 /** How numbers are told in a language. */
-export const teller = ({ words, style }: Pick<Language, 'words' | 'style'>) => {
+export const teller = ({ words, style }: Pick<Language, 'words' | 'style'>, margin: Margin) => {
   const { say } = words.bench
   const shown = (q: Quantity) => ({ value: q.value, unit: q.unit.symbol, text: showQuantity(q, style) })
   const inUnit = (value: number, unit: Unit) => shown(fromSi(value, unit))
@@ -42,7 +41,11 @@ export const teller = ({ words, style }: Pick<Language, 'words' | 'style'>) => {
     ...(low === undefined || high === undefined ? {} : { low: as(low), high: as(high) }),
   })
   const verdict = (code: SampleVerdict) => ({ code: verdictCodes[code], text: words.codes[verdictCodes[code]] })
-  const marginText = echoQuantity(margin, style)
+  const echoed = (fraction: number) => {
+    const q = tidy(quantity(fraction * 100, units['%']))
+    return { value: q.value, unit: q.unit.symbol, text: echoQuantity(q, style) }
+  }
+  const marginText = echoed(margin.m).text
 
   /** Which way, how far, between which ends, against what margin. */
   const difference = (a: string, b: string, { value, low, high }: Ends): string => {
@@ -52,7 +55,7 @@ export const teller = ({ words, style }: Pick<Language, 'words' | 'style'>) => {
     const template = open ? say.noEnds : value === 0 ? say.same : value > 0 ? say.higher : say.lower
     return fill(say.what, { what: fill(template, { a, b, size, ...ends }), margin: marginText })
   }
-  return { say, shown, inUnit, share, signed, spanned, verdict, marginText, difference, words, style }
+  return { say, shown, inUnit, share, echoed, signed, spanned, verdict, marginText, difference, words, style }
 }
 
 export type Teller = ReturnType<typeof teller>

@@ -73,6 +73,28 @@ export const dimension = (from: number, to: number, y: number, label: string): s
 export const witness = (at: Point, to: number): string =>
   element('line', { x1: at.x, y1: at.y, x2: at.x, y2: to, class: 'axis' })
 
+const CAPTION = 26
+const LEAST = 18
+const WRAPPED = 22
+
+/** Words as lines that are no wider than that. */
+export const wrapped = (content: string, size: number, width: number): string[] => {
+  const lines: string[] = []
+  for (const word of content.split(' ')) {
+    const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`
+    if (lines.length > 0 && widthOf(longer, size) <= width) lines[lines.length - 1] = longer
+    else lines.push(word)
+  }
+  return lines
+}
+
+/** In one line where it can be read so, else in several. */
+const captionLines = (caption: string, width: number): { lines: string[]; size: number } =>
+  // Small letters are narrower than they are taken for: so much past the width still ends on the sheet.
+  widthOf(caption, LEAST) <= 1.14 * width
+    ? { lines: [caption], size: fit(caption, CAPTION, width) }
+    : { lines: wrapped(caption, WRAPPED, width), size: WRAPPED }
+
 /** The whole sheet as SVG; `alt` says the same in words. */
 export const sheet = (
   theme: Theme,
@@ -83,7 +105,8 @@ export const sheet = (
   alt: string,
   width = WIDTH,
 ): string => {
-  const whole = height + SMALL + 34
+  const { lines, size } = captionLines(caption, width - 2 * MARGIN)
+  const whole = height + SMALL + 34 + (lines.length - 1) * (WRAPPED + 8)
   return element(
     'svg',
     {
@@ -98,11 +121,10 @@ export const sheet = (
     element('rect', { x: 0, y: 0, width, height: whole, class: 'paper' }),
     heading(head, width),
     drawing,
-    text(caption, {
-      x: MARGIN,
-      y: height + SMALL + 6,
-      class: 'faint',
-      'font-size': fit(caption, 26, width - 2 * MARGIN),
-    }),
+    lines
+      .map((one, n) =>
+        text(one, { x: MARGIN, y: height + SMALL + 6 + n * (WRAPPED + 8), class: 'faint', 'font-size': size }),
+      )
+      .join(''),
   )
 }

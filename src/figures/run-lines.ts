@@ -89,7 +89,17 @@ export const drawSeries = (
     ),
   ].join('')
   const alt = sentences([`${run.tag}: ${run.asked}`, ...subject.series.map(({ text: one }) => one)])
-  return { svg: sheet(theme, heading, drawing, box.bottom + 2 * SMALL + 24, told.captionSeries, alt), alt }
+  return {
+    svg: sheet(
+      theme,
+      heading,
+      drawing,
+      box.bottom + 2 * SMALL + 24,
+      say(told.captionSeries, { margin: run.margin.text }),
+      alt,
+    ),
+    alt,
+  }
 }
 
 /** Clamp force against torque; through 0 the line of the mean K of the first condition, dashed where its next bolt will lie. */

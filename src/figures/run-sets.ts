@@ -3,7 +3,7 @@
 import type { RunDocument, RunSubject } from '../questions/run-document.ts'
 import { dot, lanesOf } from './dots.ts'
 import { type Figure, say, sentences } from './drawer.ts'
-import { fit, headingHeight, MARGIN, SMALL, sheet, WIDTH } from './frame.ts'
+import { fit, type Heading, headingHeight, MARGIN, SMALL, sheet, WIDTH } from './frame.ts'
 import { type Range, roomy } from './plot.ts'
 import type { RunLook } from './run-view.ts'
 import { arrow, circle, element, line, text } from './svg.ts'
@@ -78,7 +78,22 @@ const altOf = (run: RunDocument, subject: RunSubject): string =>
     ...(subject.open === undefined ? [] : [subject.open]),
   ])
 
-export const drawSets = (run: RunDocument, subject: RunSubject, { words, theme }: RunLook): Figure | undefined => {
+export interface SetsDrawn {
+  readonly heading: Heading
+  readonly drawing: string
+  /** Between which heights of the sheet the drawing lies. */
+  readonly top: number
+  readonly bottom: number
+  readonly caption: string
+  readonly alt: string
+}
+
+/** What the sheet, and the card, are put together from; nothing without a reading. */
+export const setsDrawn = (
+  run: RunDocument,
+  subject: RunSubject,
+  { words }: Pick<RunLook, 'words'>,
+): SetsDrawn | undefined => {
   const all = subject.sets.flatMap(({ values }) => values)
   if (all.length === 0) return undefined
   const [first] = subject.sets
@@ -123,7 +138,17 @@ export const drawSets = (run: RunDocument, subject: RunSubject, { words, theme }
       ),
     ),
   ].join('')
-  const caption = say(words.bench.say.caption, { a: first?.condition ?? '', margin: run.margin.text })
-  const alt = altOf(run, subject)
-  return { svg: sheet(theme, heading, drawing, bottom + 10, caption, alt), alt }
+  const caption = say(words.bench.say.caption, {
+    a: first?.condition ?? '',
+    margin: run.margin.text,
+    confidence: run.confidence.text,
+  })
+  return { heading, drawing, top, bottom, caption, alt: altOf(run, subject) }
+}
+
+export const drawSets = (run: RunDocument, subject: RunSubject, look: RunLook): Figure | undefined => {
+  const drawn = setsDrawn(run, subject, look)
+  if (!drawn) return undefined
+  const { heading, drawing, bottom, caption, alt } = drawn
+  return { svg: sheet(look.theme, heading, drawing, bottom + 10, caption, alt), alt }
 }

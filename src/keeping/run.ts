@@ -1,8 +1,9 @@
 // A bench run as it is typed: its opening, its readings, its end.
 import { type Fault, fault } from '../core/fault.ts'
-import { si } from '../core/quantity.ts'
+import { quantity, si } from '../core/quantity.ts'
 import { echoQuantity } from '../core/quantity-text.ts'
-import { length } from '../questions/input.ts'
+import { units } from '../core/unit.ts'
+import { length, percent } from '../questions/input.ts'
 import { date } from '../questions/input-history.ts'
 import { classInput, conditionInput, seatInput, seatName } from '../questions/input-joint.ts'
 import { size } from '../questions/input-words.ts'
@@ -30,6 +31,13 @@ const openingInputs = {
   threads: conditionInput(),
   seat: seatInput(),
   again: plannedMonths(),
+  // As compare takes them.
+  margin: percent({ least: quantity(0.01, units['%']), most: quantity(50, units['%']) }),
+  confidence: percent({
+    least: quantity(50, units['%']),
+    most: quantity(99.9, units['%']),
+    example: { metric: '95 %', inch: '95 %' },
+  }),
   note: text({ longest: LONGEST_NOTE, sample: 'after the winter service' }),
 }
 
@@ -40,7 +48,10 @@ export const runRecord = defineKeepable({
     thread && diameter && Math.abs(si(diameter) / si(thread.diameter) - 1) > SAME_DIAMETER
       ? [fault('diameter-not-size', 'diameter', echoQuantity(diameter), { size: thread.name })]
       : [],
-  body: ({ conditions: all, same, size: thread, class: strength, seat, diameter, again, ...rest }, keep) =>
+  body: (
+    { conditions: all, same, size: thread, class: strength, seat, diameter, again, margin, confidence, ...rest },
+    keep,
+  ) =>
     present({
       tag: rest.tag,
       date: rest.date,
@@ -54,6 +65,8 @@ export const runRecord = defineKeepable({
       threads: rest.threads,
       seat: seat && seatName(seat),
       again,
+      margin: margin && keep('margin', margin),
+      confidence: confidence && keep('confidence', confidence),
       note: rest.note,
     }),
 })

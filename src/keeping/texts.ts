@@ -72,9 +72,11 @@ const writers: Writers = {
     }),
   event: ({ setting, ...rest }) => filled({ ...rest, setting: setting?.text }),
   uses: ({ count, ...rest }) => filled({ ...rest, count: String(count) }),
-  run: ({ conditions, same, 'property-class': strength, diameter, again, ...rest }) =>
+  run: ({ conditions, same, 'property-class': strength, diameter, again, margin, confidence, ...rest }) =>
     filled({
       ...rest,
+      margin: margin?.text,
+      confidence: confidence?.text,
       conditions: conditions.map(({ name, what }) => `${name}: ${what}`).join(PART_MARK),
       same: same.length === 0 ? undefined : same.join(PART_MARK),
       class: strength,

@@ -58,7 +58,8 @@ export const runDocumentSchema = z
     headline: z.string(),
     conditions: z.array(z.object({ name: z.string(), what: z.string(), readings: z.number().int() })),
     held: z.array(z.string()),
-    margin: shown,
+    margin: shown.describe('how much of a difference matters, in % of the first condition'),
+    confidence: shown.describe('of all that is told together'),
     subjects: z.array(subjectSchema),
     factors: z.array(
       z.object({

@@ -48,6 +48,9 @@ export const runBody = z
       .refine((months) => months.every((month, at) => at === 0 || month > (months[at - 1] as number)))
       .readonly()
       .optional(),
+    /** What matters, of the first condition, and how sure a verdict must be; absent: 4 % and 95 %. */
+    margin: measuredIn('percent').optional(),
+    confidence: measuredIn('percent').optional(),
     note: textUpTo(LONGEST_NOTE).optional(),
   })
   .readonly()

@@ -70,7 +70,7 @@ describe('a finished run', () => {
     const ask = await desk()
     const answer = await ask('does-it-matter', { topic: 'oil', bench: 'B-01' })
     expect(answer.cautions[0]?.text).toMatch(
-      /^Measured here, B-01: B against A 12\.57 % \(\d.*\), which matters; n = 10, 2026-05-01\.$/,
+      /^Measured here, B-01: B against A 12\.57 % \(\d.*\), which matters \(±4 %\); n = 10, 2026-05-01\.$/,
     )
     expect(answer.sources[0]).toMatchObject({ standing: 'measured here' })
   })

@@ -1,4 +1,5 @@
 // Bench runs at the terminal: begin, add readings, finish, show, list. Whoever has the machine keeps as a keeper.
+import { isRunMend, type Mending, mendReadings, type RunMend } from '../../desk/run-corrections.ts'
 import { runDocument } from '../../desk/run-document.ts'
 import { runRow } from '../../desk/run-rows.ts'
 import { sayerFor } from '../../desk/say.ts'
@@ -43,7 +44,7 @@ const show = async (tag: string, json: boolean, { shop, language, io }: BenchPar
     `${own}: ${asked} (${state.text})`,
     headline,
     ...lines.map((one) => `  ${one}`),
-    ...readings.map(({ date, condition, text }) => `  ${date}  ${condition}  ${text}`),
+    ...readings.map(({ date, condition, text }, at) => `  ${at + 1}. ${date}  ${condition}  ${text}`),
   ])
     io.out(line)
   return codes.done
@@ -58,21 +59,29 @@ const list = async ({ shop, language, io }: BenchParts): Promise<number> => {
   return codes.done
 }
 
+const refuse = (kept: Exclude<Mending, { kind: 'kept' }>, { language, io }: BenchParts): number => {
+  const { words } = language
+  const refused = kept.kind === 'refused' ? kept : { faults: [], missing: [] }
+  for (const { input, got, allowed, hint } of refused.faults.map(sayerFor(language).fault))
+    io.err(`  ${input}: “${got}”. ${hint} (${allowed})`)
+  for (const input of refused.missing) {
+    const { ask, measure } = words.register.inputs[input as keyof typeof words.register.inputs]
+    io.err(`  ${input}: ${ask}. ${measure}`)
+  }
+  return codes.refused
+}
+
+const mend = async (word: RunMend, raw: Raw, json: boolean, parts: BenchParts): Promise<number> => {
+  const kept = await mendReadings(parts.shop, word, raw, { role: 'keeper', door: 'terminal' })
+  return kept.kind === 'kept' ? show(kept.run, json, parts) : refuse(kept, parts)
+}
+
 const keep = async (word: keyof typeof kinds, raw: Raw, json: boolean, parts: BenchParts): Promise<number> => {
   const { shop, language, io } = parts
   const { words } = language
   const whole = { date: shop.today().today, ...raw }
   const kept = await shop.keep(kinds[word], whole, { role: 'keeper', door: 'terminal' })
-  if (kept.kind !== 'kept') {
-    const refused = kept.kind === 'refused' ? kept : { faults: [], missing: [] }
-    for (const { input, got, allowed, hint } of refused.faults.map(sayerFor(language).fault))
-      io.err(`  ${input}: “${got}”. ${hint} (${allowed})`)
-    for (const input of refused.missing) {
-      const { ask, measure } = words.register.inputs[input as keyof typeof words.register.inputs]
-      io.err(`  ${input}: ${ask}. ${measure}`)
-    }
-    return codes.refused
-  }
+  if (kept.kind !== 'kept') return refuse(kept, parts)
   if (!json) io.out(render(words.bench.terminal.kept, () => kept.entry.id))
   return show(String(raw[word === 'start' ? 'tag' : 'run']), json, parts)
 }
@@ -82,6 +91,7 @@ export const runBench = ({ raw, stray, json }: BenchAsked, parts: BenchParts): P
   const [word = 'list', ...more] = stray
   if (more.length === 0) {
     if (isKind(word)) return keep(word, raw, json, parts)
+    if (isRunMend(word)) return mend(word, raw, json, parts)
     if (word === 'list' && Object.keys(raw).length === 0) return list(parts)
     if (word === 'show' && typeof raw['run'] === 'string') return show(raw['run'], json, parts)
   }

@@ -1,5 +1,7 @@
 // What people read of bench runs: what is asked for when one is kept, what may be said from its readings, its pages and commands.
 
+import { benchSay } from './bench-say.ts'
+
 export const bench = {
   inputs: {
     run: { ask: 'die Kennung der Messreihe', measure: 'Wie sie begonnen wurde: B-01.' },
@@ -20,6 +22,7 @@ export const bench = {
     'clamp-force': { ask: 'die Klemmkraft', measure: 'In der Reihenfolge der Drehmomente: 24,1; 25 kN' },
     angle: { ask: 'der Drehwinkel', measure: 'In derselben Reihenfolge: 42°; 44°' },
     'wrench-reading': { ask: 'was der Schlüssel anzeigte', measure: 'In derselben Reihenfolge: 100; 100 N·m' },
+    reading: { ask: 'welche Messwerte der Reihe', measure: 'Mit der Nummer davor, wie die Reihe sie zeigt: 2.' },
     piece: { ask: 'welches Stück jedes Mal', measure: 'Wo dieselben Stücke wieder gemessen werden: 1; 2; 3' },
   },
   cautions: {
@@ -27,11 +30,11 @@ export const bench = {
       'K wurde hier gemessen, {run} ({condition}): {k}, die nächste Schraube zwischen {low} und {high}, n = {n}, {days}, {size}. Das spricht nur für diese Schrauben, diese Auflage und diese Hand.',
     'bench-other-size': 'Diese Reihe war an {size}, nicht an der gefragten Größe: ihr K kann ein anderes sein.',
     'bench-matters':
-      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), das macht etwas aus; n = {n}, {days}.',
+      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), das macht etwas aus (±{margin}); n = {n}, {days}.',
     'bench-small':
-      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), zu wenig, um etwas auszumachen; n = {n}, {days}.',
+      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), zu wenig, um etwas auszumachen (±{margin}); n = {n}, {days}.',
     'bench-open':
-      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), das entscheidet es nicht; n = {n}, {days}.',
+      'Hier gemessen, {run}: {b} gegen {a} {size} ({low} bis {high}), das entscheidet es nicht (±{margin}); n = {n}, {days}.',
   },
   asking: {
     bench: {
@@ -73,6 +76,10 @@ export const bench = {
     'no-such-condition': {
       allowed: '{options}',
       hint: 'Diese Reihe hat keine Bedingung dieses Namens: eine von {options} nehmen oder die Reihe berichtigen.',
+    },
+    'no-such-reading': {
+      allowed: '{options}',
+      hint: 'Diese Messwerte stehen nicht in der Reihe: die Reihe ansehen und die Nummer davor eingeben.',
     },
     'not-a-condition': {
       allowed: 'ein Name, und hinter einem Doppelpunkt, was es ist',
@@ -146,58 +153,7 @@ export const bench = {
     wrench: 'Anzeige des Schlüssels',
     K: 'K-Wert',
   },
-  say: {
-    planned: 'Noch ist nichts gemessen. {foresight}',
-    open: 'Noch lässt sich nichts sagen: {why}',
-    verdict: '{subject}, {b} gegen {a}: {verdict}.',
-    what: '{what}, gegen eine Schwelle von ±{margin}.',
-    higher: '{b} ist um {size} höher als {a}, {low} bis {high}',
-    lower: '{b} ist um {size} niedriger als {a}, {low} bis {high}',
-    same: '{b} und {a} haben denselben Mittelwert, {low} bis {high}',
-    noEnds: '{b} weicht von {a} um {size} ab, Enden lassen sich nicht angeben',
-    more: 'Etwa {n} weitere Messwerte von jeder würden es entscheiden, wenn Mittelwerte und Streuungen bleiben.',
-    set: '{name}: n = {n}, Mittelwert {mean}, Streuung {spread}.',
-    single: '{name}: ein Messwert, {mean}.',
-    unread: '{name}: noch nicht gemessen.',
-    usual: 'Jeder Bereich gilt bei {confidence} (Welch, Fieller).',
-    family:
-      'Jede Bedingung wird an {a} gemessen. Nach den Schritten von Holm kommt ein falsches Wort über irgendeine höchstens in {alpha} der Fälle vor; jeder Bereich gilt bei {each}, so dass alle zusammen gelten.',
-    apart: 'Jede Art von Messwerten wird für sich beurteilt.',
-    pairs: 'Dieselben {n} Stücke unter {a} und {b}, {subject}: {verdict}. {what}',
-    unpaired: 'Nur unter einer Bedingung gemessen: {pieces}.',
-    series: '{condition}, {subject} über {months} Monate, {n} Tage: {verdict}. Vom ersten zum letzten {change}{ends}.',
-    ends: ', {low} bis {high}',
-    factor: '{condition}: K ist {k} aus {n} Messwerten; die nächste Schraube liegt zwischen {low} und {high} (95 %).',
-    friction: '{condition}: Reibung von Gewinde und Auflage als eine Zahl, {mu} (Mittel der Messwerte).',
-    frictionUsual:
-      '{condition}: Reibung von Gewinde und Auflage als eine Zahl, {mu} (Mittel der Messwerte; die übliche Auflage dieser Größe ist angenommen).',
-    following:
-      '{condition}: der Schlüssel folgt dem Drehmoment mit {slope}, {low} bis {high}: {verdict}. Bei 0 steht seine Linie auf {offset}; am weitesten von ihr liegt {far}.',
-    taken:
-      'Wie sehr Messwerte streuen, ist vor den ersten beiden einer Bedingung nicht bekannt: {spread} ist angenommen.',
-    found: 'Die Messwerte bisher streuen um {spread}.',
-    sees: 'Je {n} erkennen einen Unterschied von {delta} in vier von fünf Fällen.',
-    toSee: 'Einen Unterschied von {margin} zu erkennen braucht je {n}.',
-    toTell: 'Gleich von gleich zu unterscheiden braucht je {n}.',
-    tooMany: 'Keine vernünftige Zahl von Messwerten würde einen Unterschied von {margin} entscheiden.',
-    due: 'Monat {months}: wieder zu messen am {date}.',
-    done: 'Monat {months}: wieder gemessen.',
-    overdue: 'Monat {months}: seit {date} wieder zu messen.',
-    limits: 'Hier gemessen vom {first} bis {last}, n = {n}: {size}, {wrench}. Es spricht für nichts anderes.',
-    anySize: 'Größe nicht genannt',
-    oneSize: 'eine Größe ({size})',
-    anyWrench: 'Schlüssel nicht genannt',
-    oneWrench: 'ein Schlüssel ({wrench})',
-    lead: 'MESSREIHE',
-    axisTorque: 'Drehmoment',
-    months: 'Monate',
-    caption:
-      'Punkt: Messwert. Linie: Mittel. Balken: dieses Mittel gegen {a}, mit Unsicherheit. Schattiert: {a} ±{margin}.',
-    captionSeries:
-      'Ein Punkt ist das Mittel eines Tages, die Linie die beste; schattiert: die Schwelle um ihren Anfang.',
-    captionFactor:
-      'Ein Punkt ist ein Messwert; die Linie ist das mittlere K von {a}, gestrichelt die nächste Schraube.',
-  },
+  say: benchSay,
   gaps: {
     'one-condition': 'es gibt eine Bedingung, und nichts, woran sie gemessen wird.',
     'too-few': '{condition} hat weniger als zwei Messwerte.',
@@ -228,17 +184,19 @@ export const bench = {
   offers: {
     start: 'eine Messreihe beginnen: was gefragt ist, was gleich bleibt, was sich ändert',
     add: 'Messwerte in eine Messreihe eintragen',
+    correct: 'Messwerte einer Messreihe berichtigen: ihre Nummer, was richtig ist, und warum',
+    'take-back': 'Messwerte einer Messreihe zurücknehmen: ihre Nummer, und warum',
     show: 'eine Messreihe: was sie bisher sagt, ihre Messwerte, ihr Bild',
     finish: 'eine Messreihe abschließen',
     list: 'die Messreihen, nach ihrer Kennung',
   },
-  names: { start: 'beginnen', finish: 'abschließen' },
+  names: { correct: 'berichtigen', 'take-back': 'zurücknehmen', start: 'beginnen', finish: 'abschließen' },
   chat: {
     kept: '{run}: gespeichert.',
     noSuchRun: 'Keine Messreihe hat diese Kennung: in der Liste nachsehen.',
   },
   terminal: {
-    usage: 'npm run ask -- bench [start | add | show | list | finish] eingabe="wert" …',
+    usage: 'npm run ask -- bench [start | add | correct | take-back | show | list | finish] eingabe="wert" …',
     kept: '{id} ist gespeichert.',
   },
   problems: {

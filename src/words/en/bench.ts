@@ -1,5 +1,7 @@
 // What people read of bench runs: what is asked for when one is kept, what may be said from its readings, its pages and commands.
 
+import { benchSay } from './bench-say.ts'
+
 export const bench = {
   inputs: {
     run: { ask: 'the tag of the run', measure: 'As it was begun: B-01.' },
@@ -20,17 +22,19 @@ export const bench = {
     'clamp-force': { ask: 'the clamp force', measure: 'In the same order as the torques: 24.1; 25 kN' },
     angle: { ask: 'the angle turned', measure: 'In the same order: 42°; 44°' },
     'wrench-reading': { ask: 'what the wrench said', measure: 'In the same order: 100; 100 N·m' },
+    reading: { ask: 'which readings of the run', measure: 'By the number before them, as the run shows them: 2.' },
     piece: { ask: 'which piece each was', measure: 'Where the same pieces are read again: 1; 2; 3' },
   },
   cautions: {
     'bench-factor':
       'K was measured here, {run} ({condition}): {k}, the next bolt between {low} and {high}, n = {n}, {days}, {size}. It speaks for these bolts, this seat and this hand alone.',
     'bench-other-size': 'That run was on {size}, not on the size that is asked: its K may be another.',
-    'bench-matters': 'Measured here, {run}: {b} against {a} {size} ({low} to {high}), which matters; n = {n}, {days}.',
+    'bench-matters':
+      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), which matters (±{margin}); n = {n}, {days}.',
     'bench-small':
-      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), too little to matter; n = {n}, {days}.',
+      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), too little to matter (±{margin}); n = {n}, {days}.',
     'bench-open':
-      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), which does not decide it; n = {n}, {days}.',
+      'Measured here, {run}: {b} against {a} {size} ({low} to {high}), which does not decide it (±{margin}); n = {n}, {days}.',
   },
   asking: {
     bench: {
@@ -72,6 +76,10 @@ export const bench = {
     'no-such-condition': {
       allowed: '{options}',
       hint: 'This run has no condition of that name: take one of {options}, or correct the run.',
+    },
+    'no-such-reading': {
+      allowed: '{options}',
+      hint: 'These readings are not in the run: look at the run, and type the number before them.',
     },
     'not-a-condition': {
       allowed: 'a name, and behind a colon what it is',
@@ -139,54 +147,7 @@ export const bench = {
     wrench: 'reading of the wrench',
     K: 'nut factor K',
   },
-  say: {
-    planned: 'Nothing was read yet. {foresight}',
-    open: 'Nothing can be told yet: {why}',
-    verdict: '{subject}, {b} against {a}: {verdict}.',
-    what: '{what}, against a margin of ±{margin}.',
-    higher: '{b} is {size} higher than {a}, {low} to {high}',
-    lower: '{b} is {size} lower than {a}, {low} to {high}',
-    same: '{b} and {a} have the same mean, {low} to {high}',
-    noEnds: '{b} differs from {a} by {size}, and no ends can be given',
-    more: 'About {n} more readings of each would decide it, if means and spreads stay.',
-    set: '{name}: n = {n}, mean {mean}, spread {spread}.',
-    single: '{name}: one reading, {mean}.',
-    unread: '{name}: not read yet.',
-    usual: 'Each interval is at {confidence} (Welch, Fieller).',
-    family:
-      'Each condition is held against {a}. By Holm’s steps a false word about any of them comes at most {alpha} of the time; each interval is at {each}, so that all hold together.',
-    apart: 'Each kind of reading is judged by itself.',
-    pairs: 'The same {n} pieces under {a} and {b}, {subject}: {verdict}. {what}',
-    unpaired: 'Read under one condition only: {pieces}.',
-    series: '{condition}, {subject} over {months} months, {n} days: {verdict}. From first to last {change}{ends}.',
-    ends: ', {low} to {high}',
-    factor: '{condition}: K is {k} from {n} readings; the next bolt will lie between {low} and {high} (95 %).',
-    friction: '{condition}: friction of thread and seat as one number, {mu} (mean of the readings).',
-    frictionUsual:
-      '{condition}: friction of thread and seat as one number, {mu} (mean of the readings; the usual seat of this size is taken).',
-    following:
-      '{condition}: the wrench follows the torque by {slope}, {low} to {high}: {verdict}. At 0 its line stands at {offset}; farthest from the line lies {far}.',
-    taken: 'How much readings scatter is not known before the first two of a condition: {spread} is taken.',
-    found: 'The readings so far scatter by {spread}.',
-    sees: '{n} of each see a difference of {delta} four times in five.',
-    toSee: 'To see a difference of {margin} takes {n} of each.',
-    toTell: 'To tell alike from alike takes {n} of each.',
-    tooMany: 'No sensible number of readings would settle a difference of {margin}.',
-    due: 'Month {months}: to be measured again on {date}.',
-    done: 'Month {months}: measured again.',
-    overdue: 'Month {months}: due for measuring again since {date}.',
-    limits: 'Measured here from {first} to {last}, n = {n}: {size}, {wrench}. It speaks for nothing else.',
-    anySize: 'size not told',
-    oneSize: 'one size ({size})',
-    anyWrench: 'wrench not told',
-    oneWrench: 'one wrench ({wrench})',
-    lead: 'BENCH RUN',
-    axisTorque: 'torque',
-    months: 'months',
-    caption: 'Dot: a reading. Line: their mean. Bar: that mean against {a}, with its doubt. Shaded: {a} ±{margin}.',
-    captionSeries: 'A dot is the mean of a day, the line the best fit, shaded: the margin around its start.',
-    captionFactor: 'A dot is a reading; the line is the mean K of {a}, the dashes where the next bolt will lie.',
-  },
+  say: benchSay,
   gaps: {
     'one-condition': 'there is one condition, and nothing to hold it against.',
     'too-few': '{condition} has fewer than two readings.',
@@ -217,17 +178,19 @@ export const bench = {
   offers: {
     start: 'begin a bench run: what is asked, what is held the same, what is changed',
     add: 'add readings to a bench run',
+    correct: 'correct readings of a bench run: the number before them, what they are, and why',
+    'take-back': 'take readings of a bench run back: the number before them, and why',
     show: 'a bench run: its verdict so far, its readings, its picture',
     finish: 'finish a bench run',
     list: 'the bench runs, by their tags',
   },
-  names: { start: 'start', finish: 'finish' },
+  names: { correct: 'correct', 'take-back': 'take-back', start: 'start', finish: 'finish' },
   chat: {
     kept: '{run}: kept.',
     noSuchRun: 'No bench run has this tag: look at the list.',
   },
   terminal: {
-    usage: 'npm run ask -- bench [start | add | show | list | finish] input="value" …',
+    usage: 'npm run ask -- bench [start | add | correct | take-back | show | list | finish] input="value" …',
     kept: 'Kept {id}.',
   },
   problems: {

@@ -1,5 +1,7 @@
 // What people read of bench runs: what is asked for when one is kept, what may be said from its readings, its pages and commands.
 
+import { benchSay } from './bench-say.ts'
+
 export const bench = {
   inputs: {
     run: { ask: 'la etiqueta de la serie', measure: 'Tal como se empezó: B-01.' },
@@ -20,17 +22,19 @@ export const bench = {
     'clamp-force': { ask: 'la fuerza de apriete', measure: 'En el orden de los pares: 24,1; 25 kN' },
     angle: { ask: 'el ángulo girado', measure: 'En el mismo orden: 42°; 44°' },
     'wrench-reading': { ask: 'lo que indicó la llave', measure: 'En el mismo orden: 100; 100 N·m' },
+    reading: { ask: 'qué lecturas de la serie', measure: 'Por el número que llevan delante en la serie: 2.' },
     piece: { ask: 'qué pieza fue cada vez', measure: 'Donde se miden de nuevo las mismas piezas: 1; 2; 3' },
   },
   cautions: {
     'bench-factor':
       'K se midió aquí, {run} ({condition}): {k}, el próximo tornillo entre {low} y {high}, n = {n}, {days}, {size}. Vale solo para estos tornillos, este asiento y esta mano.',
     'bench-other-size': 'Esa serie fue con {size}, no con el tamaño que se pregunta: su K puede ser otro.',
-    'bench-matters': 'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), lo cual importa; n = {n}, {days}.',
+    'bench-matters':
+      'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), lo cual importa (±{margin}); n = {n}, {days}.',
     'bench-small':
-      'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), demasiado poco para importar; n = {n}, {days}.',
+      'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), demasiado poco para importar (±{margin}); n = {n}, {days}.',
     'bench-open':
-      'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), lo cual no lo decide; n = {n}, {days}.',
+      'Medido aquí, {run}: {b} frente a {a} {size} ({low} a {high}), lo cual no lo decide (±{margin}); n = {n}, {days}.',
   },
   asking: {
     bench: {
@@ -72,6 +76,10 @@ export const bench = {
     'no-such-condition': {
       allowed: '{options}',
       hint: 'Esta serie no tiene ninguna condición con ese nombre: tomar una de {options}, o corregir la serie.',
+    },
+    'no-such-reading': {
+      allowed: '{options}',
+      hint: 'Esas lecturas no están en la serie: mira la serie y escribe el número que llevan delante.',
     },
     'not-a-condition': {
       allowed: 'un nombre y, tras dos puntos, qué es',
@@ -142,55 +150,7 @@ export const bench = {
     wrench: 'indicación de la llave',
     K: 'factor K',
   },
-  say: {
-    planned: 'Todavía no se leyó nada. {foresight}',
-    open: 'Todavía no se puede decir nada: {why}',
-    verdict: '{subject}, {b} frente a {a}: {verdict}.',
-    what: '{what}, frente a un margen de ±{margin}.',
-    higher: '{b} es {size} más alto que {a}, {low} a {high}',
-    lower: '{b} es {size} más bajo que {a}, {low} a {high}',
-    same: '{b} y {a} tienen la misma media, {low} a {high}',
-    noEnds: '{b} difiere de {a} en {size}, y no se pueden dar extremos',
-    more: 'Unas {n} lecturas más de cada una lo decidirían, si medias y dispersiones siguen así.',
-    set: '{name}: n = {n}, media {mean}, dispersión {spread}.',
-    single: '{name}: una lectura, {mean}.',
-    unread: '{name}: sin leer todavía.',
-    usual: 'Cada intervalo es al {confidence} (Welch, Fieller).',
-    family:
-      'Cada condición se compara con {a}. Con los pasos de Holm, una palabra falsa sobre cualquiera de ellas se da como mucho el {alpha} de las veces; cada intervalo es al {each}, para que valgan todos juntos.',
-    apart: 'Cada clase de lectura se juzga por sí sola.',
-    pairs: 'Las mismas {n} piezas en {a} y {b}, {subject}: {verdict}. {what}',
-    unpaired: 'Leídas en una sola condición: {pieces}.',
-    series: '{condition}, {subject} en {months} meses, {n} días: {verdict}. Del primero al último {change}{ends}.',
-    ends: ', {low} a {high}',
-    factor: '{condition}: K es {k} con {n} lecturas; el próximo tornillo quedará entre {low} y {high} (95 %).',
-    friction: '{condition}: rozamiento de rosca y asiento como un solo número, {mu} (media de las lecturas).',
-    frictionUsual:
-      '{condition}: rozamiento de rosca y asiento como un solo número, {mu} (media de las lecturas; se toma el asiento habitual de este tamaño).',
-    following:
-      '{condition}: la llave sigue al par con {slope}, {low} a {high}: {verdict}. En 0 su recta está en {offset}; lo más lejos de la recta queda {far}.',
-    taken: 'Cuánto se dispersan las lecturas no se sabe antes de las dos primeras de una condición: se toma {spread}.',
-    found: 'Las lecturas hasta ahora se dispersan {spread}.',
-    sees: '{n} de cada una ven una diferencia de {delta} cuatro de cada cinco veces.',
-    toSee: 'Para ver una diferencia de {margin} hacen falta {n} de cada una.',
-    toTell: 'Para decir que son iguales hacen falta {n} de cada una.',
-    tooMany: 'Ningún número sensato de lecturas decidiría una diferencia de {margin}.',
-    due: 'Mes {months}: medir otra vez el {date}.',
-    done: 'Mes {months}: medido otra vez.',
-    overdue: 'Mes {months}: toca medir otra vez desde el {date}.',
-    limits: 'Medido aquí del {first} al {last}, n = {n}: {size}, {wrench}. No vale para nada más.',
-    anySize: 'tamaño no dicho',
-    oneSize: 'un tamaño ({size})',
-    anyWrench: 'llave no dicha',
-    oneWrench: 'una llave ({wrench})',
-    lead: 'SERIE',
-    axisTorque: 'par',
-    months: 'meses',
-    caption: 'Punto: lectura. Línea: su media. Barra: esa media frente a {a}, con su duda. Sombra: {a} ±{margin}.',
-    captionSeries: 'Un punto es la media de un día, la línea la mejor recta; sombra: el margen en torno a su inicio.',
-    captionFactor:
-      'Un punto es una lectura; la línea es el K medio de {a}, a trazos donde quedará el próximo tornillo.',
-  },
+  say: benchSay,
   gaps: {
     'one-condition': 'hay una sola condición, y nada con qué compararla.',
     'too-few': '{condition} tiene menos de dos lecturas.',
@@ -221,17 +181,19 @@ export const bench = {
   offers: {
     start: 'empezar una serie de banco: qué se pregunta, qué se deja igual, qué se cambia',
     add: 'añadir lecturas a una serie de banco',
+    correct: 'corregir lecturas de una serie de banco: su número, lo correcto y por qué',
+    'take-back': 'retirar lecturas de una serie de banco: su número y por qué',
     show: 'una serie de banco: qué dice hasta ahora, sus lecturas, su dibujo',
     finish: 'terminar una serie de banco',
     list: 'las series de banco, por su etiqueta',
   },
-  names: { start: 'empezar', finish: 'terminar' },
+  names: { correct: 'corregir', 'take-back': 'retirar-lecturas', start: 'empezar', finish: 'terminar' },
   chat: {
     kept: '{run}: guardado.',
     noSuchRun: 'Ninguna serie de banco tiene esta etiqueta: mirar la lista.',
   },
   terminal: {
-    usage: 'npm run ask -- bench [start | add | show | list | finish] dato="valor" …',
+    usage: 'npm run ask -- bench [start | add | correct | take-back | show | list | finish] dato="valor" …',
     kept: '{id} está guardado.',
   },
   problems: {

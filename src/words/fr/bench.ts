@@ -1,5 +1,7 @@
 // What people read of bench runs: what is asked for when one is kept, what may be said from its readings, its pages and commands.
 
+import { benchSay } from './bench-say.ts'
+
 export const bench = {
   inputs: {
     run: { ask: 'le repère de la série', measure: 'Comme elle a commencé : B-01.' },
@@ -20,17 +22,19 @@ export const bench = {
     'clamp-force': { ask: 'l’effort de serrage', measure: 'Dans l’ordre des couples : 24,1; 25 kN' },
     angle: { ask: 'l’angle tourné', measure: 'Dans le même ordre : 42°; 44°' },
     'wrench-reading': { ask: 'ce que disait la clé', measure: 'Dans le même ordre : 100; 100 N·m' },
+    reading: { ask: 'quelles mesures de la série', measure: 'Par le numéro devant elles dans la série : 2.' },
     piece: { ask: 'quelle pièce chaque fois', measure: 'Là où les mêmes pièces sont remesurées : 1; 2; 3' },
   },
   cautions: {
     'bench-factor':
       'K a été mesuré ici, {run} ({condition}) : {k}, la prochaine vis entre {low} et {high}, n = {n}, {days}, {size}. Cela ne vaut que pour ces vis, cet appui et cette main.',
     'bench-other-size': 'Cette série portait sur {size}, pas sur la taille demandée : son K peut être autre.',
-    'bench-matters': 'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), ce qui compte ; n = {n}, {days}.',
+    'bench-matters':
+      'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), ce qui compte (±{margin}) ; n = {n}, {days}.',
     'bench-small':
-      'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), trop peu pour compter ; n = {n}, {days}.',
+      'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), trop peu pour compter (±{margin}) ; n = {n}, {days}.',
     'bench-open':
-      'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), ce qui ne tranche pas ; n = {n}, {days}.',
+      'Mesuré ici, {run} : {b} contre {a} {size} ({low} à {high}), ce qui ne tranche pas (±{margin}) ; n = {n}, {days}.',
   },
   asking: {
     bench: {
@@ -72,6 +76,10 @@ export const bench = {
     'no-such-condition': {
       allowed: '{options}',
       hint: 'Cette série n’a pas de condition de ce nom : prendre {options}, ou corriger la série.',
+    },
+    'no-such-reading': {
+      allowed: '{options}',
+      hint: 'Ces mesures ne sont pas dans la série : regardez la série et tapez le numéro devant elles.',
     },
     'not-a-condition': {
       allowed: 'un nom et, après deux-points, ce que c’est',
@@ -142,56 +150,7 @@ export const bench = {
     wrench: 'indication de la clé',
     K: 'facteur K',
   },
-  say: {
-    planned: 'Rien n’a encore été mesuré. {foresight}',
-    open: 'Rien ne peut encore être dit : {why}',
-    verdict: '{subject}, {b} contre {a} : {verdict}.',
-    what: '{what}, contre une marge de ±{margin}.',
-    higher: '{b} est {size} plus haut que {a}, {low} à {high}',
-    lower: '{b} est {size} plus bas que {a}, {low} à {high}',
-    same: '{b} et {a} ont la même moyenne, {low} à {high}',
-    noEnds: '{b} diffère de {a} de {size}, et aucune borne ne peut être donnée',
-    more: 'Environ {n} mesures de plus de chacune trancheraient, si moyennes et dispersions restent.',
-    set: '{name} : n = {n}, moyenne {mean}, dispersion {spread}.',
-    single: '{name} : une mesure, {mean}.',
-    unread: '{name} : pas encore mesuré.',
-    usual: 'Chaque intervalle est à {confidence} (Welch, Fieller).',
-    family:
-      'Chaque condition est comparée à {a}. Par les pas de Holm, un mot faux sur l’une d’elles arrive au plus dans {alpha} des cas ; chaque intervalle est à {each}, pour que tous tiennent ensemble.',
-    apart: 'Chaque sorte de mesure est jugée à part.',
-    pairs: 'Les mêmes {n} pièces sous {a} et {b}, {subject} : {verdict}. {what}',
-    unpaired: 'Mesurées sous une seule condition : {pieces}.',
-    series: '{condition}, {subject} sur {months} mois, {n} jours : {verdict}. Du premier au dernier {change}{ends}.',
-    ends: ', {low} à {high}',
-    factor: '{condition} : K est {k} sur {n} mesures ; la prochaine vis sera entre {low} et {high} (95 %).',
-    friction: '{condition} : frottement du filetage et de l’appui en un seul nombre, {mu} (moyenne des mesures).',
-    frictionUsual:
-      '{condition} : frottement du filetage et de l’appui en un seul nombre, {mu} (moyenne des mesures ; l’appui usuel de cette taille est pris).',
-    following:
-      '{condition} : la clé suit le couple à {slope}, {low} à {high} : {verdict}. À 0 sa droite est à {offset} ; le plus loin de la droite se trouve {far}.',
-    taken: 'La dispersion des mesures n’est pas connue avant les deux premières d’une condition : {spread} est pris.',
-    found: 'Les mesures jusqu’ici se dispersent de {spread}.',
-    sees: '{n} de chacune voient une différence de {delta} quatre fois sur cinq.',
-    toSee: 'Pour voir une différence de {margin}, il en faut {n} de chacune.',
-    toTell: 'Pour dire pareil de pareil, il en faut {n} de chacune.',
-    tooMany: 'Aucun nombre raisonnable de mesures ne trancherait une différence de {margin}.',
-    due: 'Mois {months} : à mesurer de nouveau le {date}.',
-    done: 'Mois {months} : mesuré de nouveau.',
-    overdue: 'Mois {months} : à mesurer de nouveau depuis le {date}.',
-    limits: 'Mesuré ici du {first} au {last}, n = {n} : {size}, {wrench}. Cela ne vaut pour rien d’autre.',
-    anySize: 'taille non dite',
-    oneSize: 'une taille ({size})',
-    anyWrench: 'clé non dite',
-    oneWrench: 'une clé ({wrench})',
-    lead: 'SÉRIE',
-    axisTorque: 'couple',
-    months: 'mois',
-    caption:
-      'Point : mesure. Trait : moyenne. Barre : cette moyenne contre {a}, avec son doute. Ombre : {a} ±{margin}.',
-    captionSeries:
-      'Un point est la moyenne d’un jour, le trait la meilleure droite ; ombre : la marge autour de son début.',
-    captionFactor: 'Un point est une mesure ; le trait est le K moyen de {a}, en tirets la prochaine vis.',
-  },
+  say: benchSay,
   gaps: {
     'one-condition': 'il y a une seule condition, et rien à quoi la comparer.',
     'too-few': '{condition} a moins de deux mesures.',
@@ -222,17 +181,19 @@ export const bench = {
   offers: {
     start: 'commencer une série d’essais : ce qui est demandé, ce qui reste pareil, ce qui change',
     add: 'ajouter des mesures à une série d’essais',
+    correct: 'corriger des mesures d’une série d’essais : leur numéro, ce qui est juste, et pourquoi',
+    'take-back': 'retirer des mesures d’une série d’essais : leur numéro, et pourquoi',
     show: 'une série d’essais : ce qu’elle dit jusqu’ici, ses mesures, son dessin',
     finish: 'terminer une série d’essais',
     list: 'les séries d’essais, par leur repère',
   },
-  names: { start: 'commencer', finish: 'terminer' },
+  names: { correct: 'corriger', 'take-back': 'retirer-mesures', start: 'commencer', finish: 'terminer' },
   chat: {
     kept: '{run} : gardé.',
     noSuchRun: 'Aucune série d’essais n’a ce repère : regarder la liste.',
   },
   terminal: {
-    usage: 'npm run ask -- bench [start | add | show | list | finish] entrée="valeur" …',
+    usage: 'npm run ask -- bench [start | add | correct | take-back | show | list | finish] entrée="valeur" …',
     kept: '{id} est gardé.',
   },
   problems: {

@@ -10,6 +10,7 @@ import { languageFor, languages } from '../../../src/words/index.ts'
 import { testShop } from '../../support/doors.ts'
 import { beginOil, wholeOil } from '../../support/oil-run.ts'
 
+const KEEPERS = '1'
 const MECHANICS = '2'
 let count = 0
 const interaction = (word: string, raw: Record<string, string>, roles: readonly string[] = [MECHANICS]) =>
@@ -29,7 +30,7 @@ const interaction = (word: string, raw: Record<string, string>, roles: readonly 
 const open = () => {
   const shop = testShop()
   const pictures = { png: async () => Buffer.from('png') }
-  const door = createBenchDoor({ shop, roles: { keeper: '1', mechanic: MECHANICS }, pictures })
+  const door = createBenchDoor({ shop, roles: { keeper: KEEPERS, mechanic: MECHANICS }, pictures })
   const say = (word: string, raw: Record<string, string> = {}, roles?: readonly string[]) =>
     door.handle(interaction(word, raw, roles), topics, languageFor('en-US', 'en'))
   return { shop, say }
@@ -79,6 +80,27 @@ describe('bench runs in chat', () => {
     expect(described(await say('show', { run: 'B-9' }, []))).toContain('No bench run has this tag')
   })
 
+  it('readings are corrected and taken back by a keeper, by the number that the run shows', async () => {
+    const { shop, say } = open()
+    await beginOil(shop)
+    await say('add', { run: 'B-01', condition: 'A', 'clamp-force': '33.1; 34; 33.6 kN', note: 'first box' })
+    const added = await say('add', { run: 'B-01', condition: 'B', 'clamp-force': '37; 83.2; 37.5 kN' })
+    expect(described(added)).toContain('2\\. 2026-06-01 B: ')
+    const mend = { run: 'b-01', reading: '2', 'clamp-force': '37; 38.2; 37.5 kN', why: 'digits swapped' }
+    expect(described(await say('correct', mend))).toContain('You may not write')
+    const corrected = await say('correct', mend, [KEEPERS])
+    expect(described(corrected)).toContain('38.2')
+    expect(described(corrected)).not.toContain('83.2')
+    expect(described(await say('take-back', { run: 'B-01', reading: '7', why: 'x' }, [KEEPERS]))).toContain(
+      'reading: “7”',
+    )
+    expect(described(await say('take-back', { run: 'B-01', reading: '1' }, [KEEPERS]))).toContain('why: ')
+    await say('take-back', { run: 'B-01', reading: '1', why: 'another box' }, [KEEPERS])
+    const run = await shop.runs.one('B-01')
+    expect(run?.folder.readings.map(({ entry, earlier }) => [entry.body.condition, earlier.length])).toEqual([['B', 1]])
+    expect(run?.withdrawn.map(({ by }) => by.why)).toEqual(['another box'])
+  })
+
   it('say what is wrong, privately', async () => {
     const { shop, say } = open()
     await beginOil(shop)
@@ -93,15 +115,26 @@ describe('bench runs in chat', () => {
       name: string
       options?: Array<{ name: string; autocomplete?: boolean }>
     }>
-    expect(parts.map(({ name }) => name)).toEqual(['start', 'add', 'show', 'finish', 'list', 'compare'])
+    expect(parts.map(({ name }) => name)).toEqual([
+      'start',
+      'add',
+      'correct',
+      'take-back',
+      'show',
+      'finish',
+      'list',
+      'compare',
+    ])
     const names = (word: string) => parts.find(({ name }) => name === word)?.options?.map(({ name }) => name)
     const declared = (kind: 'run' | 'run-reading') =>
       Object.keys(keepables[kind].inputs).filter((name) => !['supersedes', 'why'].includes(name))
     expect(names('start')).toEqual(declared('run'))
     expect(names('add')).toEqual(declared('run-reading'))
     expect(names('show')).toEqual(['run'])
+    expect(names('take-back')).toEqual(['run', 'reading', 'why'])
+    expect(new Set(names('correct'))).toEqual(new Set([...(declared('run-reading') ?? []), 'reading', 'why']))
     const completed = parts
-      .slice(0, 4)
+      .slice(0, 7)
       .flatMap(({ options = [] }) => options.filter(({ autocomplete }) => autocomplete))
     expect(new Set(completed.map(({ name }) => name))).toEqual(new Set(['run', 'wrench']))
   })

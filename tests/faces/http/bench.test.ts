@@ -4,19 +4,20 @@ import { afterEach, describe, expect, it } from 'vitest'
 import type { Shop } from '../../../src/desk/shop.ts'
 import { buildHttp } from '../../../src/faces/http/server.ts'
 import { hashOfKey, readWriters } from '../../../src/faces/http/writers.ts'
+import { createPictures, type Pictures } from '../../../src/faces/pictures.ts'
 import { runDocumentSchema } from '../../../src/questions/run-document.ts'
 import { noPictures, testDesk, testShop } from '../../support/doors.ts'
-import { dry, oiled, oilOpening, wholeOil } from '../../support/oil-run.ts'
+import { addReadings, beginOil, dry, oiled, oilOpening, wholeOil } from '../../support/oil-run.ts'
 
 const MECHANIC = 'kiln-lane-mechanic-0001'
 const KEEPER = 'kiln-lane-keeper-0001'
 const keys = readWriters(`mechanic bay-2 ${hashOfKey(MECHANIC)}\nkeeper office ${hashOfKey(KEEPER)}\n`)
 
 let http: FastifyInstance
-const start = async (shop: Shop = testShop()): Promise<Shop> => {
+const start = async (shop: Shop = testShop(), pictures: Pictures = noPictures): Promise<Shop> => {
   http = await buildHttp({
     desk: testDesk(),
-    pictures: noPictures,
+    pictures,
     shop: 'Kiln Lane Garage',
     register: { shop, keys, now: () => new Date('2026-06-01T10:00:00Z') },
     trustProxy: false,
@@ -113,6 +114,27 @@ describe('a run', () => {
     expect(await other.runs.one('B-01')).toBeUndefined()
     await read('')
     expect((await other.runs.one('B-01'))?.entries).toEqual((await shop.runs.one('B-01'))?.entries)
+  })
+
+  it('is drawn as a card of 1200 by 675, in each theme, once there are readings', async () => {
+    const shop = testShop()
+    await beginOil(shop)
+    await start(shop, createPictures())
+    expect((await http.inject('/v1/bench/B-01/card.png')).statusCode).toBe(404)
+    expect((await http.inject('/v1/bench/B-9/card.png')).statusCode).toBe(404)
+    await addReadings(shop, 'A', dry)
+    const cards = await Promise.all(
+      ['', '?theme=light', '?theme=dark'].map((query) => http.inject(`/v1/bench/B-01/card.png${query}`)),
+    )
+    for (const { headers, rawPayload } of cards) {
+      expect(headers['content-type']).toBe('image/png')
+      // Width and height of a PNG stand at byte 16 and 20.
+      expect([rawPayload.readUInt32BE(16), rawPayload.readUInt32BE(20)]).toEqual([1200, 675])
+    }
+    expect(cards[0]?.rawPayload.equals(cards[2]?.rawPayload as Buffer)).toBe(true)
+    expect(cards[0]?.rawPayload.equals(cards[1]?.rawPayload as Buffer)).toBe(false)
+    for (const query of ['?theme=red', '?show=sets', '?size=2'])
+      expect((await http.inject(`/v1/bench/B-01/card.png${query}`)).statusCode).toBe(400)
   })
 
   it('is drawn as SVG, with the pictures that its readings bear', async () => {

@@ -38,7 +38,32 @@ describe('bench runs at the terminal', () => {
     ).toBe(true)
   })
 
+  it('readings are corrected and taken back by their number; what is not told stays', async () => {
+    const { shop, say } = session()
+    await say('start', 'tag=B-01', 'asked=Does oil matter?', 'conditions=A: dry | B: oiled', 'size=M12')
+    await say('add', 'run=B-01', 'condition=A', 'torque=80; 80 N·m', 'clamp-force=33.1; 3.4 kN')
+    await say('add', 'run=B-01', 'condition=A', 'torque=80 N·m', 'clamp-force=60 kN')
+    expect((await say('show', 'run=B-01')).out).toContain('  2. 2026-06-01  A  80 N·m · 60 kN')
+    const why = 'why=mark misread'
+    const corrected = await say('correct', 'run=b-01', 'reading=1', 'clamp-force=33.1; 34 kN', why)
+    expect(corrected).toMatchObject({ code: 0, err: '' })
+    expect(corrected.out).toMatch(/ {2}1\. 2026-06-01 {2}A {2}80; 80 N·m · 33\.1; 34 kN/)
+    expect((await say('take-back', 'run=B-01', 'reading=2', why)).code).toBe(0)
+    const run = await shop.runs.one('B-01')
+    expect(run?.folder.readings).toHaveLength(1)
+    expect(run?.folder.readings[0]?.earlier).toHaveLength(1)
+    expect(run?.withdrawn).toHaveLength(1)
+    const uneven = await say('correct', 'run=B-01', 'reading=1', 'torque=80 N·m', why)
+    expect(uneven).toMatchObject({ code: 2 })
+    expect(uneven.err).toContain('give each list one for every turn')
+    const other = await say('take-back', 'run=B-01', 'reading=2', why)
+    expect(other).toMatchObject({ code: 2 })
+    expect(other.err).toContain('reading: “2”. These readings are not in the run')
+  })
+
   it.each<[readonly string[], number, string]>([
+    [['correct', 'run=B-9', 'reading=1', 'why=x'], 2, 'No run has this tag'],
+    [['take-back'], 2, 'why: '],
     [['add', 'run=B-9', 'condition=A', 'torque=80 N·m'], 2, 'No run has this tag'],
     [['add', 'run=B-9', 'condition=A'], 2, 'torque: the torque that was delivered'],
     [['show', 'run=B-9'], 2, 'No bench run of this tag'],

@@ -1,10 +1,11 @@
 // Bench runs in chat: begun, read and finished by those who may write, shown to everybody with their picture.
 import type { APIInteraction } from 'discord.js'
 import type { Topic } from '../../../../commands/topic.ts'
+import { isRunMend, mendReadings, type RunMend } from '../../../desk/run-corrections.ts'
 import { runDocument } from '../../../desk/run-document.ts'
 import { runRow } from '../../../desk/run-rows.ts'
 import type { Shop } from '../../../desk/shop.ts'
-import { drawRun, viewsOf } from '../../../figures/run-view.ts'
+import { drawRunCard } from '../../../figures/run-card.ts'
 import type { RunDocument } from '../../../questions/run-document.ts'
 import { tagOf } from '../../../register/records.ts'
 import type { Language } from '../../../words/index.ts'
@@ -51,8 +52,18 @@ const within = (lines: readonly string[]): string => {
 }
 
 const runMessage = (document: RunDocument, told: readonly string[], picture: Picture | undefined): ChatReply => {
-  const { tag, asked, state, headline, lines } = document
-  const body = within([...told, `**${escapeChat(headline)}**`, '', ...lines.map((line) => `- ${escapeChat(line)}`)])
+  const { tag, asked, state, headline, lines, readings } = document
+  const numbered = readings.map(
+    ({ date, condition, text }, at) => `${at + 1}\\. ${date} ${escapeChat(`${condition}: ${text}`)}`,
+  )
+  const body = within([
+    ...told,
+    `**${escapeChat(headline)}**`,
+    '',
+    ...lines.map((line) => `- ${escapeChat(line)}`),
+    '',
+    ...numbered,
+  ])
   return message(
     { title: `${tag}: ${asked}`.slice(0, 250), description: body, footer: { text: state.text } },
     { picture },
@@ -61,9 +72,7 @@ const runMessage = (document: RunDocument, told: readonly string[], picture: Pic
 
 export const createBenchDoor = ({ shop, roles, pictures }: BenchDoorParts): BenchDoor => {
   const pictureOf = async (document: RunDocument, { words, style }: Language): Promise<Picture | undefined> => {
-    const [view] = viewsOf(document)
-    const drawn = view && drawRun(document, view, { words, style, theme: 'dark' })
-    return pictureFrom(pictures, drawn)
+    return pictureFrom(pictures, drawRunCard(document, { words, style, theme: 'dark' }))
   }
 
   const shown = async (
@@ -101,6 +110,20 @@ export const createBenchDoor = ({ shop, roles, pictures }: BenchDoorParts): Benc
     return shown(tagOf(kept.entry) ?? '', told, language, word !== 'start')
   }
 
+  const mend = async (word: RunMend, raw: Raw, interaction: APIInteraction, language: Language): Promise<ChatReply> => {
+    const { words } = language
+    const role = roleIn(interaction, roles)
+    if (!role) return privateLine(words.chatRegister.forbidden)
+    const kept = await mendReadings(shop, word, raw, { role, door: 'chat', key: `chat-${interaction.id}` })
+    if (kept.kind === 'forbidden') return privateLine(words.chatRegister.forbidden)
+    if (kept.kind === 'refused') return refused(faultLines(kept, language), language)
+    const told = (run: string): string[] => [
+      render(words.bench.chat.kept, () => run),
+      ...(kept.again ? [words.chatRegister.known] : []),
+    ]
+    return shown(kept.run, told, language, true)
+  }
+
   const list = async ({ words }: Language): Promise<ChatReply> => {
     const page = await shop.runs.page(LIST)
     const rows = page.runs.map((run) => runRow(run, words))
@@ -121,6 +144,7 @@ export const createBenchDoor = ({ shop, roles, pictures }: BenchDoorParts): Benc
       if (!part) return undefined
       const { word, raw } = part
       if (word === 'list') return list(language)
+      if (isRunMend(word)) return mend(word, raw, interaction, language)
       if (keepsRun(word)) return keep(word, raw, interaction, language)
       return shown(raw['run'] ?? '', () => [], language, true)
     },

@@ -1,0 +1,52 @@
+// What may be said from the readings of a bench run, what it can see, and what stands beside its pictures.
+
+export const benchSay = {
+  planned: 'Noch ist nichts gemessen. {foresight}',
+  open: 'Noch lässt sich nichts sagen: {why}',
+  verdict: '{subject}, {b} gegen {a}: {verdict}.',
+  what: '{what}, gegen eine Schwelle von ±{margin}.',
+  higher: '{b} ist um {size} höher als {a}, {low} bis {high}',
+  lower: '{b} ist um {size} niedriger als {a}, {low} bis {high}',
+  same: '{b} und {a} haben denselben Mittelwert, {low} bis {high}',
+  noEnds: '{b} weicht von {a} um {size} ab, Enden lassen sich nicht angeben',
+  more: 'Etwa {n} weitere Messwerte von jeder würden es entscheiden, wenn Mittelwerte und Streuungen bleiben.',
+  set: '{name}: n = {n}, Mittelwert {mean}, Streuung {spread}.',
+  single: '{name}: ein Messwert, {mean}.',
+  unread: '{name}: noch nicht gemessen.',
+  usual: 'Jeder Bereich gilt bei {confidence} (Welch, Fieller).',
+  family:
+    'Jede Bedingung wird an {a} gemessen. Nach den Schritten von Holm kommt ein falsches Wort über irgendeine höchstens in {alpha} der Fälle vor; jeder Bereich gilt bei {each}, so dass alle zusammen gelten.',
+  apart: 'Jede Art von Messwerten wird für sich beurteilt.',
+  pairs: 'Dieselben {n} Stücke unter {a} und {b}, {subject}: {verdict}. {what}',
+  unpaired: 'Nur unter einer Bedingung gemessen: {pieces}.',
+  series: '{condition}, {subject} über {months} Monate, {n} Tage: {verdict}. Vom ersten zum letzten {change}{ends}.',
+  ends: ', {low} bis {high}',
+  factor: '{condition}: K ist {k} aus {n} Messwerten; die nächste Schraube liegt zwischen {low} und {high} (95 %).',
+  friction: '{condition}: Reibung von Gewinde und Auflage als eine Zahl, {mu} (Mittel der Messwerte).',
+  frictionUsual:
+    '{condition}: Reibung von Gewinde und Auflage als eine Zahl, {mu} (Mittel der Messwerte; die übliche Auflage dieser Größe ist angenommen).',
+  following:
+    '{condition}: der Schlüssel folgt dem Drehmoment mit {slope}, {low} bis {high}: {verdict}. Bei 0 steht seine Linie auf {offset}; am weitesten von ihr liegt {far}.',
+  taken:
+    'Wie sehr Messwerte streuen, ist vor den ersten beiden einer Bedingung nicht bekannt: {spread} ist angenommen.',
+  found: 'Die Messwerte bisher streuen um {spread}.',
+  sees: 'Je {n} erkennen einen Unterschied von {delta} in vier von fünf Fällen.',
+  toSee: 'Einen Unterschied von {margin} zu erkennen braucht je {n}.',
+  toTell: 'Gleich von gleich zu unterscheiden braucht je {n}.',
+  tooMany: 'Keine vernünftige Zahl von Messwerten würde einen Unterschied von {margin} entscheiden.',
+  due: 'Monat {months}: wieder zu messen am {date}.',
+  done: 'Monat {months}: wieder gemessen.',
+  overdue: 'Monat {months}: seit {date} wieder zu messen.',
+  limits: 'Hier gemessen vom {first} bis {last}, n = {n}: {size}, {wrench}. Es spricht für nichts anderes.',
+  anySize: 'Größe nicht genannt',
+  oneSize: 'eine Größe ({size})',
+  anyWrench: 'Schlüssel nicht genannt',
+  oneWrench: 'ein Schlüssel ({wrench})',
+  lead: 'MESSREIHE',
+  axisTorque: 'Drehmoment',
+  months: 'Monate',
+  caption:
+    'Punkt: Messwert. Linie: Mittel. Balken: dieses Mittel gegen {a}, mit Unsicherheit ({confidence}). Schattiert: {a} ±{margin}.',
+  captionSeries: 'Ein Punkt ist das Mittel eines Tages, die Linie die beste; schattiert: ±{margin} um ihren Anfang.',
+  captionFactor: 'Ein Punkt ist ein Messwert; die Linie ist das mittlere K von {a}, gestrichelt die nächste Schraube.',
+} as const

@@ -1,0 +1,52 @@
+// What may be said from the readings of a bench run, what it can see, and what stands beside its pictures.
+
+export const benchSay = {
+  planned: 'Rien n’a encore été mesuré. {foresight}',
+  open: 'Rien ne peut encore être dit : {why}',
+  verdict: '{subject}, {b} contre {a} : {verdict}.',
+  what: '{what}, contre une marge de ±{margin}.',
+  higher: '{b} est {size} plus haut que {a}, {low} à {high}',
+  lower: '{b} est {size} plus bas que {a}, {low} à {high}',
+  same: '{b} et {a} ont la même moyenne, {low} à {high}',
+  noEnds: '{b} diffère de {a} de {size}, et aucune borne ne peut être donnée',
+  more: 'Environ {n} mesures de plus de chacune trancheraient, si moyennes et dispersions restent.',
+  set: '{name} : n = {n}, moyenne {mean}, dispersion {spread}.',
+  single: '{name} : une mesure, {mean}.',
+  unread: '{name} : pas encore mesuré.',
+  usual: 'Chaque intervalle est à {confidence} (Welch, Fieller).',
+  family:
+    'Chaque condition est comparée à {a}. Par les pas de Holm, un mot faux sur l’une d’elles arrive au plus dans {alpha} des cas ; chaque intervalle est à {each}, pour que tous tiennent ensemble.',
+  apart: 'Chaque sorte de mesure est jugée à part.',
+  pairs: 'Les mêmes {n} pièces sous {a} et {b}, {subject} : {verdict}. {what}',
+  unpaired: 'Mesurées sous une seule condition : {pieces}.',
+  series: '{condition}, {subject} sur {months} mois, {n} jours : {verdict}. Du premier au dernier {change}{ends}.',
+  ends: ', {low} à {high}',
+  factor: '{condition} : K est {k} sur {n} mesures ; la prochaine vis sera entre {low} et {high} (95 %).',
+  friction: '{condition} : frottement du filetage et de l’appui en un seul nombre, {mu} (moyenne des mesures).',
+  frictionUsual:
+    '{condition} : frottement du filetage et de l’appui en un seul nombre, {mu} (moyenne des mesures ; l’appui usuel de cette taille est pris).',
+  following:
+    '{condition} : la clé suit le couple à {slope}, {low} à {high} : {verdict}. À 0 sa droite est à {offset} ; le plus loin de la droite se trouve {far}.',
+  taken: 'La dispersion des mesures n’est pas connue avant les deux premières d’une condition : {spread} est pris.',
+  found: 'Les mesures jusqu’ici se dispersent de {spread}.',
+  sees: '{n} de chacune voient une différence de {delta} quatre fois sur cinq.',
+  toSee: 'Pour voir une différence de {margin}, il en faut {n} de chacune.',
+  toTell: 'Pour dire pareil de pareil, il en faut {n} de chacune.',
+  tooMany: 'Aucun nombre raisonnable de mesures ne trancherait une différence de {margin}.',
+  due: 'Mois {months} : à mesurer de nouveau le {date}.',
+  done: 'Mois {months} : mesuré de nouveau.',
+  overdue: 'Mois {months} : à mesurer de nouveau depuis le {date}.',
+  limits: 'Mesuré ici du {first} au {last}, n = {n} : {size}, {wrench}. Cela ne vaut pour rien d’autre.',
+  anySize: 'taille non dite',
+  oneSize: 'une taille ({size})',
+  anyWrench: 'clé non dite',
+  oneWrench: 'une clé ({wrench})',
+  lead: 'SÉRIE',
+  axisTorque: 'couple',
+  months: 'mois',
+  caption:
+    'Point : mesure. Trait : moyenne. Barre : cette moyenne contre {a}, avec son doute ({confidence}). Ombre : {a} ±{margin}.',
+  captionSeries:
+    'Un point est la moyenne d’un jour, le trait la meilleure droite ; ombre : ±{margin} autour de son début.',
+  captionFactor: 'Un point est une mesure ; le trait est le K moyen de {a}, en tirets la prochaine vis.',
+} as const
