@@ -81,7 +81,10 @@ const asksMaker = (facts: Facts, best: number, about: () => boolean): boolean =>
     facts.lengths.length > 1
   )
     return false
-  const forPart = scene.has('vehicle') || (scene.has('ask-matter') && scene.has('nut'))
+  const isConversion = scene.has('convert') && !scene.has('vehicle', 'nut', 'bolt')
+  if (isConversion && scene.everyPlaced.some(({ measure }) => measure.kind === 'quantity')) return false
+  const isOfTools = scene.has('extension', 'bar', 'swivel')
+  const forPart = !isOfTools && (scene.has('vehicle') || (scene.has('ask-matter') && scene.has('nut')))
   if (best < LEAST && forPart && torques.length > 0 && !scene.has('repair') && !about()) return true
   if (!scene.has('ask-spec')) return false
   const given = torques.some(({ role, unit }) => role !== 'range' && role !== 'claimed' && unit !== undefined)

@@ -67,7 +67,7 @@ const LONGEST_JAW = 0.0365 // m
 const SHORT_JAW = 0.0245 // m: behind its noun a larger one is more likely a length
 const LONGEST_JAW_INCH = 1.51 * 0.0254
 
-const isDriveSize = ({ value, unit, kind, fraction }: Measure): boolean =>
+export const isDriveSize = ({ value, unit, kind, fraction }: Measure): boolean =>
   drives.includes(value) && (unit?.symbol === 'in' || (kind === 'bare' && fraction === true))
 
 /** `17 mm crowfoot`, `3/4 crowfoot`, `crowfoot 3/4`: beside such a noun that is mostly its jaw, not how far it reaches. */

@@ -48,7 +48,7 @@ const convertScore = (facts: Facts, reach: number): number => {
     when(scene.has('convert'), 2) +
     when(scene.has('convert') && written.size > 1, 3) +
     when(asked, 4) +
-    when(lengths, 1) +
+    when(lengths, 2) +
     when(scene.everyPlaced.length > scene.placed.length && written.size > 1, 4)
   return reach >= LEAST || facts.weighed ? whole - 4 : whole
 }
@@ -91,7 +91,8 @@ const barScore = (facts: Facts): number => {
 }
 
 /** Oil by itself is not of this desk: something must be tightened with it. */
-export const ofTightening = ({ scene, torques, percents, nutFactors }: Facts): boolean =>
+export const ofTightening = ({ scene, torques, percents, nutFactors, states }: Facts): boolean =>
+  (states.to !== undefined && scene.has('nut', 'bolt') && !scene.has('repair')) ||
   torques.length > 0 ||
   percents.length > 0 ||
   nutFactors.length > 0 ||

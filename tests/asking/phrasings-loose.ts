@@ -85,4 +85,18 @@ export const loosePhrasings: readonly Phrasing[] = [
   ['yield share of M8 10.9 at 35 Nm oiled', 'clamp-force answered'],
   ['scale 12.5 inch from center, 48 lb, set 50 ft lb', 'scale-check answered', '50 lbf·ft'],
   ['scale off by 2%, 30kg at 35 cm set 100 Nm', 'scale-check answered', '103 N·m'],
+  // How long a pipe is says nothing of where the hand is on it.
+  ['slid a 24" pipe on my 18" click wrench set to 100 ft lb', 'hand-position incomplete'],
+  [
+    'i put a 12" cheater on a 20" click wrench set at 120 ft lb, hand at 30 in',
+    'hand-position answered',
+    '117.5 lbf·ft',
+  ],
+  ['K dry .20, K lubed .14, spec 90 Nm dry -> lubed?', 'lubricant answered', '63 N·m'],
+  ['nut factor if 45 Nm gives 18.6 kN on M12?', 'nut-factor answered', '0.202'],
+  ['how many newtons in 5 kgf', 'convert answered', '49 N'],
+  ['wobble ext slightly bent at 10 deg, 25 Nm', 'swivel answered', '24.6 N·m'],
+  ['uni joint changes the torque yes/no', 'does-it-matter answered'],
+  ['oil on lug studs bad?', 'lubricant incomplete'],
+  ['how many ft lb for the lug nuts on my van', 'maker-figure'],
 ]

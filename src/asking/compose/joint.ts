@@ -44,10 +44,12 @@ export const composeLubricant = (facts: Facts): Proposal => {
   const used = rivals.length === 0 ? torque : undefined
   const threads = from ? null : where.exec(facts.scene.folded)
   const fallback = from && to
+  // Of two nut factors the second is not that of dry threads again, whatever word stands alone.
+  const lubricated = fallback && facts.states.to?.name === 'dry' && !facts.states.from ? undefined : facts.states.to
   const entries = [
     torqueEntry('torque', used),
     cueEntry(facts, 'from', facts.states.from) ?? (fallback ? entry('from', 'dry', undefined, true) : undefined),
-    cueEntry(facts, 'to', facts.states.to),
+    cueEntry(facts, 'to', lubricated) ?? (fallback ? entry('to', 'oiled', undefined, true) : undefined),
     from && entry('k-from', textOf(from.measure), from),
     to && entry('k-to', textOf(to.measure), to),
     // A nut factor is of one joint already; without one the size of the thread helps only with where.
@@ -112,7 +114,7 @@ export const composeClamp = (facts: Facts): Proposal => {
 }
 
 export const composeNutFactor = (facts: Facts): Proposal => {
-  const { torque } = pickTorque(facts, anyTorque)
+  const { torque } = pickTorque(facts, [...anyTorque, 'claimed'])
   const clamp = clampOf(facts)
   return proposal('nut-factor', [
     toldEntry('size', facts.size),

@@ -3,7 +3,7 @@ import { quantity } from '../../core/quantity.ts'
 import { writeQuantity } from '../../core/quantity-text.ts'
 import { units } from '../../core/unit.ts'
 import { bendAngles, type Facts, percentBy, pickTorque, wholeRange } from '../facts.ts'
-import type { Length } from '../lengths.ts'
+import { isDriveSize, type Length } from '../lengths.ts'
 import { siOf, textOf } from '../measure.ts'
 import { type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
 import { type Torque, torqueText } from '../torques.ts'
@@ -23,9 +23,12 @@ const unitOffers = (
 
 export const composeBar = (facts: Facts): Proposal => {
   const { torque } = pickTorque({ ...facts, torques: facts.torques.filter(({ role }) => role !== 'range') }, anyTorque)
-  const bars = facts.lengthsOf('bar', 'extension')
+  // `12" extension 3/8`: a bare fraction of that size is its drive.
+  const isDrive = ({ unitless, measure }: Length): boolean =>
+    unitless && measure.fraction === true && isDriveSize(measure)
+  const bars = facts.lengthsOf('bar', 'extension').filter((one) => !isDrive(one))
   const [bar, ...more] = bars
-  const drive = facts.lengthOf('drive')
+  const drive = facts.lengthOf('drive') ?? facts.lengths.find(isDrive)
   const entries = [
     torqueEntry('torque', torque),
     bar && entry('length', textOf(bar.measure), bar),
@@ -152,7 +155,8 @@ const otherThan = ({ lengths, scene }: Facts, lever: Length | undefined): Length
 export const composeHand = (facts: Facts): Proposal => {
   const { torque } = pickTorque(facts, ['dialled', 'wanted', undefined, 'at-setting'])
   const lever = facts.lengthOf('lever')
-  const held = facts.lengthOf('hand', 'from-drive', 'pipe')
+  // How long a pipe is says nothing of how far out the hand is: that is asked.
+  const held = facts.lengthOf('hand', 'from-drive')
   const hand = held ?? otherThan(facts, lever)
   const entries = [
     torqueEntry('setting', torque),

@@ -33,7 +33,7 @@ export const things = {
   multiplier:
     'multiplier|torque multiplier|torque multiplyer|multiplyer|planetary|gear drive|gearbox multiplier|reduction gear|geared head|torque mult|nut runner|multiplication',
   swivel:
-    'swivel|swivel socket|u joint|ujoint|u j|universal joint|universal|wobbler|wobble socket|wobble extension|bendy joint|flex adapter|flex socket|knuckle joint|cardan|cardan joint|wobble|wobbly extension|swivel joint|uj|swivel adapter|impact swivel|flexible joint|wobble bar|wobble drive',
+    'swivel|swivel socket|u joint|ujoint|u j|universal joint|universal|wobbler|wobble socket|wobble extension|wobble ext|uni joint|unijoint|bendy joint|flex adapter|flex socket|knuckle joint|cardan|cardan joint|wobble|wobbly extension|swivel joint|uj|swivel adapter|impact swivel|flexible joint|wobble bar|wobble drive',
   'flex-head':
     'flex head|flexhead|flexi head|flexy head|flexible head|hinged head|pivoting head|tilting head|flex head wrench|flex ratchet|flexible ratchet|hinge|flexhead wrench|swivel head|flex head ratchet|locking flex head|articulated head|swivelling head|pivot head|indexable head',
   'weigh-scale':
