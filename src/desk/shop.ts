@@ -65,6 +65,7 @@ export interface Shop extends Keeper {
 const MOST_GAUGES = 500
 const PAGE = 500
 const MOST_FOUND = 25
+const MOST_SOUGHT = 200
 const LONGEST_SOUGHT = 80
 
 export const createShop = ({ store: kept, now, id, timeZone }: ShopParts): Shop => {
@@ -132,10 +133,19 @@ export const createShop = ({ store: kept, now, id, timeZone }: ShopParts): Shop 
       } while (after !== undefined)
       return found.sort((one, other) => (one.due < other.due ? -1 : one.due > other.due ? 1 : 0))
     },
-    find: async (kind, text) =>
-      text.trim() === ''
-        ? (await store.cards({ order: 'tag', kind, limit: MOST_FOUND })).cards
-        : store.find(text.trim().slice(0, LONGEST_SOUGHT), { kind, limit: MOST_FOUND }),
+    find: async (kind, text) => {
+      const sought = text.trim().slice(0, LONGEST_SOUGHT)
+      if (sought === '') return (await store.cards({ order: 'tag', kind, limit: MOST_FOUND })).cards
+      const whole = await store.find(sought, { kind, limit: MOST_FOUND })
+      const words = sought.toLowerCase().split(/\s+/)
+      if (whole.length > 0 || words.length === 1) return whole
+      // `oil M12` finds what has both words, wherever they stand: the longest is the rarest.
+      const [longest = ''] = [...words].sort((one, other) => other.length - one.length)
+      const some = await store.find(longest, { kind, limit: MOST_SOUGHT })
+      return some
+        .filter(({ tag, name }) => words.every((word) => `${tag} ${name}`.toLowerCase().includes(word)))
+        .slice(0, MOST_FOUND)
+    },
     takeIn: intakeOf({ store, now, id, timeZone }),
     lists: createFleetIndex({ store, today, gauges, bookOf }),
     gauges,

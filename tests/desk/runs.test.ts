@@ -188,7 +188,11 @@ onEveryStore('bench runs', (open) => {
   it('stand, are listed by tag and by when they are to be measured again, and found by their question', async () => {
     const shop = await filled(shopIn(await open()))
     await shop.keep('run', { ...opening, tag: 'B-10', date: '2026-04-15', again: '1 month' }, keeper)
-    await shop.keep('run', { tag: 'B-2', date: '2026-04-15', asked: 'Washers?', conditions: 'with | without' }, keeper)
+    await shop.keep(
+      'run',
+      { tag: 'B-2', date: '2026-04-15', asked: 'Do washers matter on M12?', conditions: 'with | without' },
+      keeper,
+    )
     await shop.keep('run-reading', first, mechanic)
     const tagsOf = (runs: Awaited<ReturnType<Shop['runs']['dueBy']>>) => runs.map((run) => run.opening.entry.body.tag)
     const page = await shop.runs.page(2)
@@ -197,7 +201,11 @@ onEveryStore('bench runs', (open) => {
     expect(tagsOf((await shop.runs.page(2, page.next)).runs)).toEqual(['B-10'])
     expect(tagsOf(await shop.runs.dueBy('2026-06-01'))).toEqual(['B-10', 'B-01'])
     expect(tagsOf(await shop.runs.dueBy('2026-05-20'))).toEqual(['B-10'])
-    expect((await shop.find('run', 'washers')).map(({ tag }) => tag)).toEqual(['B-2'])
+    const foundBy = async (text: string) => (await shop.find('run', text)).map(({ tag }) => tag)
+    expect(await foundBy('washers')).toEqual(['B-2'])
+    // Words that stand apart, in any order.
+    expect(await foundBy('M12 washers')).toEqual(['B-2'])
+    expect(await foundBy('M12 rust')).toEqual([])
     // None of it is a wrench.
     expect((await shop.board(10)).rows.map(({ folder }) => folder.tag)).toEqual(['W-07'])
   })

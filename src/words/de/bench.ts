@@ -175,6 +175,7 @@ export const bench = {
     again: 'Wieder gemessen',
     limits: 'Wie weit sie spricht',
     sheet: 'Als Tabelle',
+    card: 'Als Bild zum Teilen',
     data: 'Als Daten',
     back: 'Alle Messreihen',
     begun: 'begonnen am {date}',

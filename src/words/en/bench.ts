@@ -169,6 +169,7 @@ export const bench = {
     again: 'Measured again',
     limits: 'How far it speaks',
     sheet: 'As a sheet',
+    card: 'As a picture to share',
     data: 'As data',
     back: 'All runs',
     begun: 'begun {date}',

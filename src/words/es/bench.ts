@@ -172,6 +172,7 @@ export const bench = {
     again: 'Medido otra vez',
     limits: 'Hasta dónde vale',
     sheet: 'Como hoja',
+    card: 'Como imagen para compartir',
     data: 'Como datos',
     back: 'Todas las series',
     begun: 'empezada el {date}',

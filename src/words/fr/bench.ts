@@ -172,6 +172,7 @@ export const bench = {
     again: 'Mesuré de nouveau',
     limits: 'Jusqu’où elle vaut',
     sheet: 'En tableau',
+    card: 'En image à partager',
     data: 'En données',
     back: 'Toutes les séries',
     begun: 'commencée le {date}',

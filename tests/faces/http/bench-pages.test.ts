@@ -72,6 +72,7 @@ describe('a bench run at the kiosk', () => {
     expect(body).toMatch(/<img src="\/v1\/bench\/B-01\/figure\.svg\?show=sets" alt="B-01: Does oil[^"]*B is 12\.57 %/)
     expect(body).toContain('80; 80; 80; 80; 80 N·m · 33.1; 34.2; 32.7; 33.6; 33.4 kN')
     expect(body).toContain('It speaks for nothing else.')
+    expect(body).toContain('href="/v1/bench/B-01/card.png"')
     // Who is not signed in is led to signing in.
     expect(body).toContain('/sign-in?onward=%2Fbench%2FB-01')
     expect(body).not.toContain('action="/keep/run-reading"')

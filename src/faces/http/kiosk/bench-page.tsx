@@ -196,6 +196,13 @@ export const RunPage = (page: PageParts & { readonly parts: RunPageParts }) => {
               {told.sheet}
             </a>
           </li>
+          {document.readings.length > 0 && (
+            <li>
+              <a class="key" href={`${address}/card.png`}>
+                {told.card}
+              </a>
+            </li>
+          )}
           <li>
             <a class="key" href={address}>
               {told.data}
