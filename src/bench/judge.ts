@@ -166,6 +166,9 @@ export const judgeNutFactor = (run: StandingRun, condition: string, resolution =
   return told({ values, mean, halfWidth: Math.max(halfWidth, hidden) })
 }
 
+/** From the lowest to the highest that the wrench said, at least; less is one setting read again and again. */
+const LEAST_SPAN = 1.5
+
 /** What the wrench said against what was delivered, under a condition. */
 export const judgeFollowing = (
   run: StandingRun,
@@ -175,6 +178,9 @@ export const judgeFollowing = (
   const dots = readingsUnder(run, condition).flatMap(({ wrench, torque }): Dot[] =>
     wrench && torque ? [{ x: torque.value, y: wrench.value }] : [],
   )
-  const found = followingOf(dots, margin)
+  // At one setting the readings scatter and follow nothing: a line through them would say that the wrench does not move.
+  const said = dots.map(({ y }) => y)
+  const isSpread = Math.max(...said) >= LEAST_SPAN * Math.min(...said)
+  const found = isSpread ? followingOf(dots, margin) : undefined
   return found ? told(found) : untold('no-line')
 }

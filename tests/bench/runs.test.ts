@@ -183,6 +183,15 @@ describe('what a run says', () => {
   })
 })
 
+describe('a wrench at one setting', () => {
+  it('follows nothing: what scatters around it is no line', () => {
+    const one = [99, 101, 98.5, 100.4, 99.7].map((torque) => ({ torque: nm(torque), wrench: nm(100) }))
+    expect(judgeFollowing(run(read('A', one)), 'A')).toEqual({ told: false, why: 'no-line' })
+    const scattered = one.map(({ torque }, at) => ({ torque, wrench: nm(100 + at / 10) }))
+    expect(judgeFollowing(run(read('A', scattered)), 'A')).toEqual({ told: false, why: 'no-line' })
+  })
+})
+
 describe('before the first reading', () => {
   const margin = { m: 0.04, confidence: 0.95 }
 
