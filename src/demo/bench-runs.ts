@@ -90,14 +90,14 @@ const woundUp = (draw: Draw, ago: Ago): TimedEntry[] => {
       tag: 'B-03',
       date: ago(0.9),
       asked: 'Does it matter to a click wrench that it is left wound up?',
-      conditions: 'low: a week at its lowest setting first | up: a week at 160 N·m first',
+      conditions: 'wound down: a week at its lowest setting first | wound up: a week at 160 N·m first',
       same: 'set to 100 N·m | five clicks before the first reading | T-1',
       wrench: 'W-11',
       again: '3 months',
       note: 'left at 160 N·m from here on; again after three months wound up',
     }),
-    read('low', 0.9, WOUND_READ, 100.4),
-    read('up', 0.6, WOUND_READ, 98.4),
+    read('wound down', 0.9, WOUND_READ, 100.4),
+    read('wound up', 0.6, WOUND_READ, 98.4),
   ]
 }
 

@@ -78,6 +78,10 @@ const altOf = (run: RunDocument, subject: RunSubject): string =>
     ...(subject.open === undefined ? [] : [subject.open]),
   ])
 
+/** How far from the first condition, the way it goes always told. */
+const signed = ({ value, text: told }: Verdict['difference']): string =>
+  value > 0 && !told.startsWith('+') ? `+${told}` : told
+
 export interface SetsDrawn {
   readonly heading: Heading
   readonly drawing: string
@@ -108,7 +112,9 @@ export const setsDrawn = (
     lines: [
       run.asked,
       subject.subject.text,
-      ...subject.verdicts.map(({ condition, verdict }) => `${condition}: ${verdict.text}`),
+      ...subject.verdicts.map(
+        ({ condition, verdict, difference }) => `${condition}: ${signed(difference)}, ${verdict.text}`,
+      ),
       ...(subject.open === undefined ? [] : [subject.open]),
     ],
     warnings: [],
