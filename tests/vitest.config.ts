@@ -1,17 +1,18 @@
-// How tests are run: every test file under tests/, in a process without network but for loopback. What runs the built program,
-// or looks at a clock, runs after all else and alone.
+// How tests are run: every test file under tests/, in a process without network but for loopback. The pieces and what runs the built
+// program go two at a time; what counts milliseconds runs after them and alone.
 import { join } from 'node:path'
 import { defineConfig } from 'vitest/config'
 
 const root = join(import.meta.dirname, '..')
 const alone = [
-  'tests/e2e/**',
-  'tests/faults/**',
-  'tests/fuzz/**',
-  'tests/soak/**',
-  'tests/security/**',
+  'tests/e2e/chat*.test.ts',
+  'tests/e2e/readiness.test.ts',
+  'tests/faults/*.test.ts',
+  'tests/fuzz/*.test.ts',
+  'tests/soak/*.test.ts',
+  'tests/security/sessions.test.ts',
   'tests/store/*-trouble.test.ts',
-  'tests/support/**',
+  'tests/support/fake-discord/faults.test.ts',
   'tests/core/hostile-text.test.ts',
   'tests/asking/hostile.test.ts',
   'tests/desk/intake.test.ts',
@@ -19,7 +20,7 @@ const alone = [
   'tests/faces/chat/steady.test.ts',
   'tests/faces/chat/taking.test.ts',
   'tests/questions/matters-search.test.ts',
-].map((path) => (path.endsWith('**') ? `${path}/*.test.ts` : path))
+]
 
 const common = { root, setupFiles: [join(import.meta.dirname, 'support/loopback-only.ts')], testTimeout: 20_000 }
 
@@ -30,7 +31,7 @@ export default defineConfig({
       {
         test: {
           ...common,
-          name: 'pieces',
+          name: 'together',
           include: ['tests/**/*.test.ts'],
           exclude: alone,
           maxWorkers: 2,

@@ -1,6 +1,7 @@
 // The built program against a fake Discord on loopback: login, registration, answers, and everything that Discord can do to it.
 import { setTimeout as pause } from 'node:timers/promises'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { nonsense } from '../soak/chaos.ts'
 import { type FakeDiscord, startFakeDiscord } from '../support/fake-discord/fake-discord.ts'
 import { faults } from '../support/fake-discord/faults.ts'
 import { type Service, startService } from '../support/service.ts'
@@ -60,6 +61,14 @@ describe('chat with Discord in good health', () => {
     expect(discord.requests.filter(({ route }) => route === 'commands-put')).toHaveLength(1)
     expect(discord.violations).toEqual([])
     expect(await readiness()).toEqual({ status: 'ok', reasons: [] })
+    expect(await service.stop()).toBe(0)
+  })
+
+  it.each(nonsense)('nonsense ends nothing: %s %j', async (event, data) => {
+    await open()
+    discord.dispatch(event, data)
+    expect((await discord.interaction(adapter)).type).toBe(4)
+    expect(service.log()).not.toMatch(/"level":60/)
     expect(await service.stop()).toBe(0)
   })
 

@@ -11,7 +11,7 @@ export interface Spell {
   to: number
 }
 
-const nonsense: ReadonlyArray<readonly [string, unknown]> = [
+export const nonsense: ReadonlyArray<readonly [string, unknown]> = [
   ['INTERACTION_CREATE', null],
   ['INTERACTION_CREATE', 5],
   ['INTERACTION_CREATE', { id: 'x', token: null, type: 2 }],

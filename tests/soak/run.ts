@@ -122,11 +122,15 @@ export const runSoak = async (seconds: number, aSecond: number, seed: number): P
   const heapMiB: Array<readonly [number, number]> = []
   const rssMiB: Array<readonly [number, number]> = []
   const pages: Record<number, number> = {}
+  // A program that is gone is no failed request: what it said last is what is looked for.
+  const ended = (): never => {
+    throw new Error(`the program ended:\n${service.log().slice(-4000)}`)
+  }
   const watch = async (): Promise<void> => {
     while (!isOver()) {
       await pause(1000)
       const at = (performance.now() - began) / 1000
-      const text = await (await fetch(`${service.url}/metrics`)).text()
+      const text = await (await fetch(`${service.url}/metrics`).catch(ended)).text()
       heapMiB.push([at, metric(text, 'nodejs_heap_size_used_bytes') / 2 ** 20])
       rssMiB.push([at, metric(text, 'process_resident_memory_bytes') / 2 ** 20])
       const { status } = await fetch(`${service.url}/ask/pull?torque=100+N%C2%B7m&hand=1+m`)

@@ -131,10 +131,14 @@ export const openGateway = ({
     one.on(Events.ShardReconnecting, (id) => state === 'open' && shards.changed(id, 'reconnecting'))
     one.on(Events.ShardReady, (id) => state === 'open' && shards.changed(id, 'ready'))
     one.on(Events.ShardResume, (id) => state === 'open' && shards.changed(id, 'resumed'))
-    one.ws.on(GatewayDispatchEvents.InteractionCreate, (interaction: APIInteraction, id: number) => {
-      void take(interaction, id)
-    })
-    one.ws.on(GatewayDispatchEvents.MessageCreate, (message: unknown) => void hear(message, one.user?.id))
+    // Whatever Discord sends, and whatever becomes of it: thrown or rejected in a listener it would end the process.
+    const handOn = (work: () => Promise<unknown>): void => {
+      void (async () => await work())().catch((error: unknown) => log.error({ err: error }, 'chat error'))
+    }
+    one.ws.on(GatewayDispatchEvents.InteractionCreate, (interaction: APIInteraction, id: number) =>
+      handOn(() => take(interaction, id)),
+    )
+    one.ws.on(GatewayDispatchEvents.MessageCreate, (message: unknown) => handOn(() => hear(message, one.user?.id)))
   }
 
   // Where it cannot be asked for, the pace alone holds.

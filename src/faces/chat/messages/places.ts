@@ -1,17 +1,17 @@
 // In which language a server is set up, as its interactions tell: messages do not. In memory alone, and bounded.
-import type { APIInteraction } from 'discord.js'
-
 const MOST = 10_000
 
 export interface Places {
-  readonly note: (interaction: Pick<APIInteraction, 'guild_id' | 'guild_locale'>) => void
+  /** Takes whatever came as an interaction, and learns from what is one. */
+  readonly note: (interaction: unknown) => void
   readonly localeOf: (server: string | undefined) => string | undefined
 }
 
 export const createPlaces = (): Places => {
   const locales = new Map<string, string>()
   return {
-    note: ({ guild_id: server, guild_locale: locale }) => {
+    note: (interaction) => {
+      const { guild_id: server, guild_locale: locale } = Object(interaction) as Record<string, unknown>
       if (typeof server !== 'string' || typeof locale !== 'string') return
       locales.delete(server)
       locales.set(server, locale)
