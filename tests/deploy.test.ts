@@ -36,6 +36,7 @@ describe('the other files', () => {
       'DATABASE_PASSWORD',
       'KIOSK_ADDRESS',
       'XDG_RUNTIME_DIR',
+      'MALLOC_ARENA_MAX',
     ])
     const foreign = /^(POSTGRES_\w+)$/
     for (const name of files.filter((file) => /\.(yml|service)$|^Containerfile$/.test(file))) {

@@ -68,6 +68,8 @@ export const runSoak = async (seconds: number, aSecond: number, seed: number): P
     DISCORD_TOKEN: discord.token,
     DISCORD_API_URL: discord.url,
     LOG_LEVEL: 'error',
+    // As its unit and its container run it.
+    MALLOC_ARENA_MAX: '2',
   })
   await discord.ready(2)
   await discord.until('the commands are registered', () => discord.commands.length > 0)
