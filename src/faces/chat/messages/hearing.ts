@@ -1,5 +1,6 @@
 // Messages that ask the bot: each is taken once, held to the limits of who asks, answered by a reply, and counted by what became of
 // it. What is refused is refused silently: a line to all for every message too many would be worse than none.
+import { within } from '../../../core/in-time.ts'
 import type { MessageEvent } from '../../../counters.ts'
 import { createOnce } from '../once.ts'
 import type { ChatReply } from '../reply.ts'
@@ -104,12 +105,7 @@ export const createHearing = (parts: HearingParts): Hearing => {
     },
     finish: async (withinMs) => {
       closed = true
-      let timer: NodeJS.Timeout | undefined
-      const timeUp = new Promise((resolve) => {
-        timer = setTimeout(resolve, withinMs)
-      })
-      await Promise.race([Promise.all(underWay), timeUp])
-      clearTimeout(timer)
+      await within(Promise.all(underWay), withinMs)
     },
   }
 }

@@ -1,6 +1,8 @@
 // What every transport does with an interaction: takes it once, holds it to the limits, has it answered in time, and counts what
 // became of it, once. At the end it takes no more and lets those under way finish.
+
 import type { APIInteraction } from 'discord.js'
+import { within } from '../../../core/in-time.ts'
 import type { ChatEvent } from '../../../counters.ts'
 import type { Desk } from '../../../desk/desk.ts'
 import { askerOf } from '../asker.ts'
@@ -91,12 +93,7 @@ export const createTaking = (parts: TakingParts): Taking => {
     isWithin: limits.admit,
     finish: async (withinMs) => {
       closed = true
-      let timer: NodeJS.Timeout | undefined
-      const timeUp = new Promise((resolve) => {
-        timer = setTimeout(resolve, withinMs)
-      })
-      await Promise.race([Promise.all(underWay), timeUp])
-      clearTimeout(timer)
+      await within(Promise.all(underWay), withinMs)
       await limits.close()
     },
   }
