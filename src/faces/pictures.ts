@@ -4,12 +4,26 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
+import pLimit from 'p-limit'
 
 export interface Pictures {
+  /** The sheet as a PNG. Throws BusyDrawing where too many are waited for, and what the drawing throws. */
   readonly png: (svg: string) => Promise<Buffer>
 }
 
+/** Nothing is wrong with the sheet: there is no room for it among those that wait. */
+export class BusyDrawing extends Error {
+  constructor() {
+    super('too many pictures are waited for')
+    this.name = 'BusyDrawing'
+  }
+}
+
 const KEPT = 200
+// Each takes some MiB and one of the few threads that the store and the network need as well.
+const AT_ONCE = 2
+/** They are drawn within about three seconds. */
+const MOST_WAITING = 200
 const WEIGHTS = ['400Regular', '600SemiBold', '700Bold']
 
 // sharp takes a font from npm only through fontconfig, and fontconfig reads its file once, before the first text is drawn.
@@ -41,6 +55,7 @@ const loadRender = async (): Promise<Render> => {
 export const createPictures = (): Pictures => {
   let render: Promise<Render> | undefined
   const kept = new Map<string, Promise<Buffer>>()
+  const inTurn = pLimit(AT_ONCE)
   return {
     png: (svg) => {
       const key = createHash('sha256').update(svg).digest('base64')
@@ -55,7 +70,10 @@ export const createPictures = (): Pictures => {
         render = undefined
         throw error
       })
-      const drawn = render.then((draw) => draw(svg))
+      const drawn = render.then((draw) => {
+        if (inTurn.pendingCount >= MOST_WAITING) throw new BusyDrawing()
+        return inTurn(draw, svg)
+      })
       kept.set(key, drawn)
       // A picture that failed is not kept; the next asker may have more luck.
       drawn.catch(() => kept.delete(key))

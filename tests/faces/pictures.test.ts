@@ -1,7 +1,7 @@
 // Sheets as PNG: the right size, drawn with the bundled font, kept by content, and a sheet that cannot be drawn is not kept.
 import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
-import { createPictures } from '../../src/faces/pictures.ts'
+import { BusyDrawing, createPictures } from '../../src/faces/pictures.ts'
 
 const sheet = (content: string, weight = 400): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" width="400" height="100" viewBox="0 0 400 100"><rect width="400" height="100" fill="#fff"/><text x="10" y="70" font-family="Inter" font-weight="${weight}" font-size="60">${content}</text></svg>`
@@ -35,5 +35,13 @@ describe('pictures', () => {
   it('a sheet that is none fails, and again when asked again', async () => {
     await expect(pictures.png('no sheet')).rejects.toThrow()
     await expect(pictures.png('no sheet')).rejects.toThrow()
+  })
+
+  it('are drawn while there is room to wait; the next is told so at once, and is drawn later', async () => {
+    const asked = await Promise.allSettled(Array.from({ length: 260 }, (_, at) => pictures.png(sheet(`crowd ${at}`))))
+    const refused = asked.flatMap((one) => (one.status === 'rejected' ? [one.reason] : []))
+    expect(refused.length).toBe(58)
+    for (const reason of refused) expect(reason).toBeInstanceOf(BusyDrawing)
+    expect(await sharp(await pictures.png(sheet('crowd 259'))).metadata()).toMatchObject({ format: 'png' })
   })
 })

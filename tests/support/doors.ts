@@ -33,10 +33,10 @@ export const testShop = (today = '2026-06-01'): Shop => {
   return createShop({ store: memoryStore(), now, id: () => `e-${++count}`, timeZone: 'UTC' })
 }
 
-export const testHttp = (desk: Desk, mostASecond = 100_000): Promise<FastifyInstance> =>
+export const testHttp = (desk: Desk, mostASecond = 100_000, pictures = noPictures): Promise<FastifyInstance> =>
   buildHttp({
     desk,
-    pictures: noPictures,
+    pictures,
     shop: 'Kiln Lane Garage',
     trustProxy: false,
     mostASecond,

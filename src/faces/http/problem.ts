@@ -18,6 +18,7 @@ export const problems = {
   'register-away': { status: 503, title: 'The register cannot be reached; questions without a wrench are answered' },
   'not-written': { status: 503, title: 'The register cannot be written to just now' },
   'others-write': { status: 409, title: 'Others are writing of this just now' },
+  'busy-drawing': { status: 503, title: 'Too many pictures are waited for just now' },
   'no-figure': { status: 404, title: 'There is no figure for this' },
   'not-answered': { status: 422, title: 'Something is missing, so there is nothing to draw' },
   'not-found': { status: 404, title: 'There is nothing at this address' },

@@ -9,7 +9,7 @@ import { jsonSchemaTransform, jsonSchemaTransformObject, serializerCompiler } fr
 import { Outage } from '../../core/outage.ts'
 import type { Desk } from '../../desk/desk.ts'
 import { engineVersion } from '../../tables/version.ts'
-import type { Pictures } from '../pictures.ts'
+import { BusyDrawing, type Pictures } from '../pictures.ts'
 import { askRoutes } from './api/ask.ts'
 import { benchRoutes } from './api/bench.ts'
 import { benchFigureRoutes } from './api/bench-figures.ts'
@@ -102,6 +102,10 @@ const handleErrors = (app: FastifyInstance, failed: HttpParts['failed']): void =
   app.setErrorHandler((error: FastifyError, request, reply) => {
     const status = error.statusCode ?? (error instanceof SyntaxError ? 400 : 500)
     if (status >= 400 && status < 500) return clientProblem(error, request, reply)
+    if (error instanceof BusyDrawing) {
+      const told = 'The same figure is there as SVG at once; for the PNG, try again in a moment.'
+      return sendProblem(reply.header('retry-after', '2'), problem('busy-drawing', told))
+    }
     const reference = randomUUID()
     failed(reference, error)
     if (error instanceof Outage) {

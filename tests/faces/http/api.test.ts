@@ -2,6 +2,7 @@
 import type { FastifyInstance } from 'fastify'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildHttp } from '../../../src/faces/http/server.ts'
+import { BusyDrawing } from '../../../src/faces/pictures.ts'
 import type { Answer } from '../../../src/questions/answer.ts'
 import { questionNames } from '../../../src/questions/index.ts'
 import { noPictures, testDesk, testHttp, testShop } from '../../support/doors.ts'
@@ -177,6 +178,16 @@ describe('headers and limits', () => {
     expect(refused?.json<Refusal>().type).toBe('urn:armlength:problem:too-many')
     expect((await small.inject('/healthz')).statusCode).toBe(200)
     await small.close()
+  })
+
+  it('a picture for which there is no room to wait is a calm 503; the same as SVG is there', async () => {
+    const crowded = await testHttp(testDesk(), 1000, { png: () => Promise.reject(new BusyDrawing()) })
+    const figure = (kind: string) => crowded.inject(GOOD.replace('/pull?', `/pull/figure.${kind}?`))
+    const reply = await figure('png')
+    expect([reply.statusCode, reply.headers['retry-after']]).toEqual([503, '2'])
+    expect(reply.json<Refusal>().type).toBe('urn:armlength:problem:busy-drawing')
+    expect((await figure('svg')).headers['content-type']).toMatch(/^image\/svg/)
+    await crowded.close()
   })
 
   it('a bug is one calm problem with a reference, and the cause is told inside only', async () => {
