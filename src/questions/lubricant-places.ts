@@ -11,7 +11,6 @@ import { frictionTable } from '../tables/friction.ts'
 import { jointAssumed, seatOf, seatRadiusOf, threadOf } from './joint.ts'
 import { type Given, put, type Result, type Step, step } from './outcome.ts'
 import { phrase } from './phrase.ts'
-import { percentOf } from './reach-doubt.ts'
 import { splitAt } from './torque-split.ts'
 
 export const places = ['both', 'threads', 'seat'] as const
@@ -85,17 +84,7 @@ export const frictionSources = (given: PlacesAsked): Citation[] => [
   ...(seatOf(given)?.sources ?? []),
 ]
 
-/** How the last steps end: in a value, or where no torque may be named in a range. */
-export type Ending = (one: Step, low: number, high: number) => Step
-
-export const frictionSteps = (
-  given: PlacesAsked,
-  raw: Span,
-  ratio: Span & { readonly slipperier: boolean },
-  change: Span,
-  reduced: (share: number) => Quantity,
-  ending: Ending,
-): Step[] => [
+export const frictionSteps = (given: PlacesAsked, raw: Span, lastSteps: readonly Step[]): Step[] => [
   step(
     phrase('lubricant.two-frictions', { where: phrase(`place.${given.where ?? 'both'}`) }),
     'Λ_to/Λ_from, Λ = (d2/2) tan(φ + ρ′) + μ_s r_s',
@@ -108,24 +97,5 @@ export const frictionSteps = (
     put`${bare(raw.low)} … ${bare(raw.high)}`,
     bare(raw.high),
   ),
-  ending(
-    step(
-      phrase('lubricant.same-torque'),
-      'F_to/F_from − 1 = Λ_from/Λ_to − 1',
-      put`${percentOf(change.low)} … ${percentOf(change.high)}`,
-      percentOf(change.typical),
-    ),
-    change.low * 100,
-    change.high * 100,
-  ),
-  ending(
-    step(
-      phrase(ratio.slipperier ? 'lubricant.same-clamp-capped' : 'lubricant.same-clamp'),
-      'T_to = T Λ_to/Λ_from',
-      put`${given.torque} · ${bare(ratio.low)} … ${given.torque} · ${bare(ratio.high)}`,
-      reduced(ratio.typical),
-    ),
-    reduced(ratio.low).value,
-    reduced(ratio.high).value,
-  ),
+  ...lastSteps,
 ]

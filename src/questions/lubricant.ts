@@ -15,7 +15,6 @@ import { benchRuns } from './input-shop.ts'
 import { choice, size } from './input-words.ts'
 import { checkJoint } from './joint.ts'
 import {
-  type Ending,
   frictionAssumed,
   frictionRatio,
   frictionSources,
@@ -130,15 +129,41 @@ const citationsOf = (given: LubricantAsked): Citation[] => {
   return rows.flatMap(({ rangeFrom, typicalFrom }) => [rangeFrom, typicalFrom])
 }
 
-const steps = (
-  from: Span,
-  to: Span,
-  ratio: Span & { slipperier: boolean },
-  change: Span,
+/** How the last steps end: in a value, or where no torque may be named in a range. */
+type Ending = (one: Step, low: number, high: number) => Step
+
+/** What it does at the same torque, and which torque does the same: by nut factors K or by friction Λ alike. */
+const lastSteps = (
+  by: 'K' | 'Λ',
   given: LubricantAsked,
+  ratio: Span & { readonly slipperier: boolean },
+  change: Span,
   reduced: (share: number) => Quantity,
   ending: Ending,
 ): Step[] => [
+  ending(
+    step(
+      phrase('lubricant.same-torque'),
+      `F_to/F_from − 1 = ${by}_from/${by}_to − 1`,
+      put`${percentOf(change.low)} … ${percentOf(change.high)}`,
+      percentOf(change.typical),
+    ),
+    change.low * 100,
+    change.high * 100,
+  ),
+  ending(
+    step(
+      phrase(ratio.slipperier ? 'lubricant.same-clamp-capped' : 'lubricant.same-clamp'),
+      `T_to = T ${by}_to/${by}_from`,
+      put`${given.torque} · ${bare(ratio.low)} … ${given.torque} · ${bare(ratio.high)}`,
+      reduced(ratio.typical),
+    ),
+    reduced(ratio.low).value,
+    reduced(ratio.high).value,
+  ),
+]
+
+const nutFactorSteps = (from: Span, to: Span, last: readonly Step[]): Step[] => [
   step(
     phrase('lubricant.nut-factors'),
     'K_to/K_from',
@@ -151,26 +176,7 @@ const steps = (
     put`${bare(to.low)} / ${bare(from.high)} … ${bare(to.high)} / ${bare(from.low)}`,
     bare(to.high / from.low),
   ),
-  ending(
-    step(
-      phrase('lubricant.same-torque'),
-      'F_to/F_from − 1 = K_from/K_to − 1',
-      put`${percentOf(change.low)} … ${percentOf(change.high)}`,
-      percentOf(change.typical),
-    ),
-    change.low * 100,
-    change.high * 100,
-  ),
-  ending(
-    step(
-      phrase(ratio.slipperier ? 'lubricant.same-clamp-capped' : 'lubricant.same-clamp'),
-      'T_to = T K_to/K_from',
-      put`${given.torque} · ${bare(ratio.low)} … ${given.torque} · ${bare(ratio.high)}`,
-      reduced(ratio.typical),
-    ),
-    reduced(ratio.low).value,
-    reduced(ratio.high).value,
-  ),
+  ...last,
 ]
 
 const answerLubricant = (given: LubricantAsked, { of }: ResultUnits): Outcome => {
@@ -189,6 +195,7 @@ const answerLubricant = (given: LubricantAsked, { of }: ResultUnits): Outcome =>
   const isNamed = unchanged || namesTorque(ratio)
   const told = (one: QuantityResult): QuantityResult => (isNamed ? one : rangeOnly(one))
   const ending: Ending = isNamed ? (one) => one : stepTo
+  const last = lastSteps(places_ ? 'Λ' : 'K', given, ratio, change, reduced, ending)
   const stainless = given.from === 'stainless-dry' || given.to === 'stainless-dry'
   return {
     headline: headline(given, ratio, raw, reduced(ratio.low), reduced(ratio.typical), unchanged),
@@ -200,9 +207,7 @@ const answerLubricant = (given: LubricantAsked, { of }: ResultUnits): Outcome =>
       'clamp-change': told(result(percentOf(change.typical), change.low * 100, change.high * 100)),
       ...(places_ ? splitResults(given) : {}),
     },
-    steps: places_
-      ? frictionSteps(given, places_, ratio, change, reduced, ending)
-      : steps(from, to, ratio, change, given, reduced, ending),
+    steps: places_ ? frictionSteps(given, places_, last) : nutFactorSteps(from, to, last),
     cautions: [
       caution('which-condition'),
       caution('estimate-only'),
