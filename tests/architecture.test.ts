@@ -118,7 +118,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   asking: [],
   figures: [],
   desk: ['node:crypto'],
-  faces: ['sharp', 'node:crypto', 'node:fs', 'node:module', 'node:os', 'node:path'],
+  faces: ['sharp', 'p-limit', 'node:crypto', 'node:fs', 'node:module', 'node:os', 'node:path'],
   'faces/chat': ['discord.js', 'bottleneck', 'node:zlib', 'node:crypto'],
   'faces/http': [
     'fastify',

@@ -1,15 +1,12 @@
 // The HTTP door, ready but not listening: routes, limits, headers, and a problem document for everything that goes wrong.
-import { randomUUID } from 'node:crypto'
-import type { Socket } from 'node:net'
 import helmet from '@fastify/helmet'
 import rateLimit from '@fastify/rate-limit'
 import swagger from '@fastify/swagger'
 import Fastify, { type FastifyError, type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify'
 import { jsonSchemaTransform, jsonSchemaTransformObject, serializerCompiler } from 'fastify-type-provider-zod'
-import { Outage } from '../../core/outage.ts'
 import type { Desk } from '../../desk/desk.ts'
 import { engineVersion } from '../../tables/version.ts'
-import { BusyDrawing, type Pictures } from '../pictures.ts'
+import type { Pictures } from '../pictures.ts'
 import { askRoutes } from './api/ask.ts'
 import { benchRoutes } from './api/bench.ts'
 import { benchFigureRoutes } from './api/bench-figures.ts'
@@ -23,18 +20,19 @@ import { registerRoutes } from './api/register.ts'
 import { registerFileRoutes } from './api/register-out.ts'
 import type { RegisterParts } from './api/register-parts.ts'
 import { registerWritingRoutes } from './api/register-writing.ts'
-import { SHEETS, sheetRoutes } from './api/sheets.ts'
+import { sheetRoutes } from './api/sheets.ts'
 import { wrenchListRoutes } from './api/wrench-lists.ts'
 import { readBody } from './body.ts'
+import { BODY_LIMIT, clientProblem, handleErrors, NOT_FOUND, unreadable } from './errors.ts'
 import { placeRoutes } from './kiosk/place-routes.tsx'
 import { problemPages } from './kiosk/problem-page.tsx'
 import { reportRoutes } from './kiosk/report-routes.tsx'
 import { kioskRoutes } from './kiosk/routes.tsx'
 import { readForms } from './kiosk/sent-form.ts'
 import { writingRoutes } from './kiosk/writing.tsx'
-import { guarded, problem, sendProblem } from './problem.ts'
+import { problem, sendProblem } from './problem.ts'
 import { rateCount } from './rate-count.ts'
-import { decodeUtf8, NotUtf8 } from './utf8.ts'
+import { decodeUtf8 } from './utf8.ts'
 
 export interface HttpParts extends HealthParts {
   readonly desk: Desk
@@ -53,79 +51,7 @@ export interface HttpParts extends HealthParts {
   readonly failed: (reference: string, error: unknown) => void
 }
 
-const BODY_LIMIT = 16 * 1024
-const NOT_FOUND = 'The questions are listed at /v1/questions.'
 const REQUEST_TIMEOUT_MS = 10_000
-
-const clientProblem = (error: FastifyError, request: FastifyRequest | undefined, reply: FastifyReply): FastifyReply => {
-  const route = request?.routeOptions
-  if (error.statusCode === 413)
-    return sendProblem(reply, problem('too-large', `At most ${route?.bodyLimit ?? BODY_LIMIT} bytes are read here.`))
-  if (error.statusCode === 415)
-    return sendProblem(
-      reply,
-      route?.url === SHEETS
-        ? problem('not-csv', 'Send the sheet as text/csv.')
-        : problem('not-json', 'Send the inputs as application/json.'),
-    )
-  if (error.statusCode === 429) return sendProblem(reply, problem('too-many', 'Wait a second and ask again.'))
-  if (error instanceof NotUtf8) return sendProblem(reply, problem('not-readable', error.message))
-  return sendProblem(
-    reply,
-    problem('not-readable', 'The request is not what HTTP and JSON allow; look at its address and its body.'),
-  )
-}
-
-const UNREADABLE: Readonly<Record<string, string>> = {
-  ERR_HTTP_REQUEST_TIMEOUT: '408 Request Timeout',
-  HPE_HEADER_OVERFLOW: '431 Request Header Fields Too Large',
-}
-
-// What Node itself cannot read, or waited for too long: there is no request, so the problem is written to the socket.
-const unreadable = (error: NodeJS.ErrnoException, socket: Socket): void => {
-  if (error.code === 'ECONNRESET' || !socket.writable) return void socket.destroy()
-  const line = UNREADABLE[error.code ?? ''] ?? '400 Bad Request'
-  const status = Number.parseInt(line, 10)
-  const told = status === 408 ? 'The request did not end in time.' : 'The request is not what HTTP allows.'
-  const body = JSON.stringify({ ...problem('not-readable', told), status })
-  const head = [
-    `HTTP/1.1 ${line}`,
-    'content-type: application/problem+json',
-    `content-length: ${Buffer.byteLength(body)}`,
-    ...Object.entries(guarded).map(([name, value]) => `${name}: ${value}`),
-    'connection: close',
-  ]
-  socket.end(`${head.join('\r\n')}\r\n\r\n${body}`)
-}
-
-const handleErrors = (app: FastifyInstance, failed: HttpParts['failed']): void => {
-  app.setErrorHandler((error: FastifyError, request, reply) => {
-    const status = error.statusCode ?? (error instanceof SyntaxError ? 400 : 500)
-    if (status >= 400 && status < 500) return clientProblem(error, request, reply)
-    if (error instanceof BusyDrawing) {
-      const told = 'The same figure is there as SVG at once; for the PNG, try again in a moment.'
-      return sendProblem(reply.header('retry-after', '2'), problem('busy-drawing', told))
-    }
-    const reference = randomUUID()
-    failed(reference, error)
-    if (error instanceof Outage) {
-      reply.header('retry-after', '5')
-      if (error.isWriting) {
-        const kept = error.isSurelyUnkept
-          ? 'Nothing was kept: send it again in a moment'
-          : 'Whether it was kept is not known: send it again in a moment, under the same Idempotency-Key it is kept once'
-        return sendProblem(reply, problem('not-written', `${kept}; reference ${reference}.`, `urn:uuid:${reference}`))
-      }
-      const told = `Leave the wrench out and give its lever yourself, or try again in a moment; reference ${reference}.`
-      return sendProblem(reply, problem('register-away', told, `urn:uuid:${reference}`))
-    }
-    return sendProblem(
-      reply,
-      problem('outage', `Try again in a moment; reference ${reference}.`, `urn:uuid:${reference}`),
-    )
-  })
-  app.setNotFoundHandler((_request, reply) => sendProblem(reply, problem('not-found', NOT_FOUND)))
-}
 
 // Every schema comes once as it is written and once as it is read; only what is written is pointed to.
 const withoutInputTwins = <T extends object>(document: T): T => {
