@@ -37,6 +37,7 @@ describe('the other files', () => {
       'KIOSK_ADDRESS',
       'XDG_RUNTIME_DIR',
       'MALLOC_ARENA_MAX',
+      'NODE_OPTIONS',
     ])
     const foreign = /^(POSTGRES_\w+)$/
     for (const name of files.filter((file) => /\.(yml|service)$|^Containerfile$/.test(file))) {

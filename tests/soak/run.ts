@@ -70,6 +70,7 @@ export const runSoak = async (seconds: number, aSecond: number, seed: number): P
     LOG_LEVEL: 'error',
     // As its unit and its container run it.
     MALLOC_ARENA_MAX: '2',
+    NODE_OPTIONS: '--max-old-space-size=256',
   })
   await discord.ready(2)
   await discord.until('the commands are registered', () => discord.commands.length > 0)
