@@ -2,7 +2,7 @@
 // one reply, whatever is delivered how often to how many processes; all else is let be.
 import { setTimeout as pause } from 'node:timers/promises'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { people } from '../support/fake-discord/ask.ts'
+import { people, places } from '../support/fake-discord/ask.ts'
 import { type FakeDiscord, startFakeDiscord } from '../support/fake-discord/fake-discord.ts'
 import { faults } from '../support/fake-discord/faults.ts'
 import type { Json } from '../support/fake-discord/limits.ts'
@@ -172,10 +172,16 @@ describe('where nothing may be said', () => {
     await expect.poll(() => counted('quiet')).toBe(1)
     const command = await discord.interaction({ command: 'ask', options: { text: QUESTION }, channel: quiet })
     expect(command.data['flags']).toBe(64)
+    const [thread, other] = ['500000000000000011', '500000000000000012']
+    discord.hangThread(thread, quiet)
+    discord.hangThread(other, places.channel)
+    discord.say({ content: `${mention} ${QUESTION}`, channel: thread })
+    await expect.poll(() => counted('quiet')).toBe(2)
+    await replyTo(discord.say({ content: `${mention} ${QUESTION}`, channel: other }).id)
     const aloud = discord.say({ content: `${mention} ${QUESTION}` })
     await replyTo(aloud.id)
     expect(discord.repliesTo(hushed.id)).toEqual([])
-    expect(posts()).toHaveLength(1)
+    expect(posts()).toHaveLength(2)
   })
 
   it('a channel in which the bot may not write costs one try, is counted, and harms nothing', async () => {

@@ -14,6 +14,7 @@ import { startDigest } from './digesting.ts'
 import { openGateway } from './gateway.ts'
 import { buildHandling } from './handling.ts'
 import { createHearing } from './messages/hearing.ts'
+import { createParents } from './messages/parents.ts'
 import { createPlaces } from './messages/places.ts'
 import { sendReply } from './messages/sending.ts'
 import { type RegistrationPlan, register } from './registration.ts'
@@ -99,7 +100,7 @@ export const openChat = (parts: ChatParts): Chat => {
   const taking = createTaking({ ...parts, handling, offers, edits })
   const places = createPlaces()
   const hearing = createHearing({
-    ...{ ...parts, work, places, isWithin: taking.isWithin },
+    ...{ ...parts, work, places, isWithin: taking.isWithin, parentOf: createParents(bot, now) },
     send: (heard, reply) =>
       sendReply(bot, heard, reply, (arrived, error) =>
         log.warn({ err: error, arrived, channel: heard.channel }, 'a reply did not arrive'),

@@ -33,6 +33,7 @@ const build = (more: Partial<HearingParts> = {}): Hearing =>
   createHearing({
     work: chat.parts.answers as NonNullable<Chat['parts']['answers']>,
     places: servers,
+    parentOf: async () => null,
     isWithin: () => true,
     send: async (heard, reply) => {
       const files = reply.files.map(({ name, data }, n) => ({
@@ -190,6 +191,23 @@ describe('what is set', () => {
     expect(await hear({ content: asking, channel: '500000000000000009' })).toBe('quiet')
     expect(await hear({ content: `<@${SELF}>`, channel: '500000000000000009' })).toBe('quiet')
     expect(sent).toEqual([])
+    expect(await hear({ content: asking })).toBe('answered')
+  })
+
+  it.each([
+    ['its thread', '500000000000000009', 'quiet'],
+    ['a thread of another', '500000000000000007', 'answered'],
+    ['a channel under none', null, 'answered'],
+    ['a channel of which nobody can say', undefined, 'quiet'],
+  ] as const)('where a channel is quiet, %s', async (_, parent, event) => {
+    const by = { role: 'keeper', door: 'chat' } as const
+    await chat.store.set({ scope: serverScope(places.shop), name: 'quiet', value: '500000000000000009', at, by })
+    hearing = build({ parentOf: async () => parent })
+    expect(await hear({ content: asking, channel: '500000000000000001' })).toBe(event)
+  })
+
+  it('where no channel is quiet, nobody asks what is a thread of what', async () => {
+    hearing = build({ parentOf: () => Promise.reject(new Error('asked')) })
     expect(await hear({ content: asking })).toBe('answered')
   })
 })

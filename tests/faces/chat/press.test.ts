@@ -238,6 +238,12 @@ describe('what is set', () => {
     expect(isPrivate(reply)).toBe(true)
     expect(verbsOf(reply)).not.toContain('share')
     expect(isPrivate(await send({ ...adapter, channel: '42' }))).toBe(false)
+    const inThread = (parent: string): Ask => ({
+      ...adapter,
+      raw: { channel: { id: '42', type: 11, name: 'torque', parent_id: parent } },
+    })
+    expect(isPrivate(await send(inThread(places.channel)))).toBe(true)
+    expect(isPrivate(await send(inThread('43')))).toBe(false)
   })
 
   it('own units go behind bare numbers, are told as assumed, and stay with the answer whoever presses', async () => {

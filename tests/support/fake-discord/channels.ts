@@ -21,6 +21,7 @@ export function channels(books: Books, about: { applicationId: string; botUser: 
   const own: Json[] = []
   const said = new Map<string, string>()
   const shut = new Set<string>()
+  const threads = new Map<string, string>()
 
   return {
     /** What people said may be replied to. */
@@ -28,7 +29,16 @@ export function channels(books: Books, about: { applicationId: string; botUser: 
     deleted: (id: string): boolean => said.delete(id),
     /** The bot may not write there from now on. */
     shut: (channel: string): unknown => shut.add(channel),
+    /** A channel is a thread of another from now on. */
+    hang: (thread: string, parent: string): unknown => threads.set(thread, parent),
     messages: (): readonly Json[] => own,
+
+    get(channel: string): Answer {
+      if (shut.has(channel)) return refuse(403, 50001, 'Missing Access')
+      const parent = threads.get(channel)
+      const about = parent === undefined ? { type: 0, parent_id: null } : { type: 11, parent_id: parent }
+      return { status: 200, body: { id: channel, name: 'bench', ...about } }
+    },
 
     post(channel: string, sent: { body: unknown; files: readonly Upload[] }): Answer {
       const found = checkChannelMessage(sent.body, sent.files)

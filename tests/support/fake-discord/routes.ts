@@ -22,6 +22,7 @@ export type RouteName =
   | 'message-patch'
   | 'message-delete'
   | 'channel-message'
+  | 'channel-get'
 
 export interface RouteTable {
   books: Books
@@ -123,6 +124,7 @@ export function buildRoutes(about: RouteTable): Route[] {
     route('follow-up', 'POST', '/webhooks/([^/]+)/([^/]+)', false, ({ parts: [, token = ''], ...sent }) =>
       ledger.followUp(token, sent),
     ),
+    route('channel-get', 'GET', '/channels/([^/]+)', true, ({ parts: [channel = ''] }) => channels.get(channel)),
     route('channel-message', 'POST', '/channels/([^/]+)/messages', true, ({ parts: [channel = ''], ...sent }) =>
       channels.post(channel, sent),
     ),

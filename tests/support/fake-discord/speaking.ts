@@ -27,4 +27,6 @@ export const speaking = (about: {
   unsay: about.channels.deleted,
   /** The bot may not write in this channel from now on. */
   shutChannel: about.channels.shut,
+  /** A channel is a thread of another from now on. */
+  hangThread: about.channels.hang,
 })

@@ -42,24 +42,39 @@ const lentByWrench = ['lever', 'pivot', 'wrench-type', 'tolerance', 'mark', 'lea
 const takesOwnWrench = (question: QuestionName, raw: Carried['raw']): boolean =>
   questions[question].inputs['wrench']?.kind === 'wrench' && !['wrench', ...lentByWrench].some((name) => name in raw)
 
-type Where = MemberThere & { readonly user: string; readonly channel: string | undefined }
+type Where = MemberThere & {
+  readonly user: string
+  readonly channel: string | undefined
+  /** Of what the channel is a thread; undefined where nobody can say. */
+  readonly parentOf: (channel: string) => Promise<string | null | undefined>
+}
+
+/** What holds for a channel holds for its threads; where it cannot be known it is held as well. */
+const isQuietAt = async ({ channel, parentOf }: Where, { quiet }: ServerSettings): Promise<boolean> => {
+  if (channel === undefined || quiet.length === 0) return false
+  if (quiet.includes(channel)) return true
+  const parent = await parentOf(channel)
+  return parent === undefined || (parent !== null && quiet.includes(parent))
+}
 
 /** Whoever asks by an interaction or by a message, and where. */
 export const hereAt = async (where: Where, { likings, roles }: WorkParts): Promise<Here> => {
-  const { guild_id: guild, channel, user } = where
+  const { guild_id: guild, user } = where
   const server = await likings.server(guild)
   return {
     user,
     server,
     isServer: guild !== undefined,
-    isQuiet: channel !== undefined && server.quiet.includes(channel),
+    isQuiet: await isQuietAt(where, server),
     mayKeep: roleIn(where, roles) === 'keeper',
   }
 }
 
 export const hereOf = (interaction: APIInteraction, parts: WorkParts): Promise<Here> => {
   const { member, guild_id, channel } = interaction
-  return hereAt({ member, guild_id, user: askerOf(interaction).user, channel: channel?.id }, parts)
+  const { parent_id: parent } = (channel ?? {}) as { readonly parent_id?: unknown }
+  const parentOf = async (): Promise<string | null> => (typeof parent === 'string' ? parent : null)
+  return hereAt({ member, guild_id, user: askerOf(interaction).user, channel: channel?.id, parentOf }, parts)
 }
 
 /** What a command or a text asks, with what its asker has set for themselves. */

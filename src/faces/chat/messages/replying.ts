@@ -6,11 +6,13 @@ import { carriedFor, hereAt, replyOf, type WorkParts, workOut } from '../answer/
 import { calmLine } from '../handler.ts'
 import { type ChatReply, privateLine } from '../reply.ts'
 import type { Heard } from './heard.ts'
+import type { ParentOf } from './parents.ts'
 import type { Places } from './places.ts'
 
 export interface ReplyingParts {
   readonly work: WorkParts
   readonly places: Pick<Places, 'localeOf'>
+  readonly parentOf: ParentOf
   /** Told of bugs; gives the reference that the asker sees. */
   readonly failed: (error: unknown) => string
 }
@@ -24,13 +26,13 @@ export interface Replied {
 const holdsQuestion = ({ question, reading }: Answer): boolean =>
   question !== null || (reading?.alternatives.length ?? 0) > 0
 
-export const replyTo = async (heard: Heard, { work, places, failed }: ReplyingParts): Promise<Replied> => {
+export const replyTo = async (heard: Heard, { work, places, parentOf, failed }: ReplyingParts): Promise<Replied> => {
   const { text, user, server, channel, isMeant } = heard
   const language = languageForText(text, places.localeOf(server), work.desk.locale)
   try {
     // Without permissions told, a keeper is known by role alone.
     const member = { roles: [...heard.roles], permissions: '0' }
-    const here = await hereAt({ user, guild_id: server, channel, member }, work)
+    const here = await hereAt({ user, guild_id: server, channel, member, parentOf }, work)
     // An answer to a message is seen by all who are there: in a quiet channel none is given.
     if (here.isQuiet) return { event: 'quiet' }
     if (text === '') return { event: 'hinted', reply: privateLine(language.words.chat.mentionHint) }
