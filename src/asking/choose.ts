@@ -2,7 +2,7 @@
 
 import { questions } from '../questions/index.ts'
 import type { Slug } from '../questions/matters/topic.ts'
-import { composeCheck, composeCompare, composeConvert, composeInterval, composeScale } from './compose/check.ts'
+import { composeCompare, composeConvert, composeInterval, composeScale } from './compose/check.ts'
 import {
   composeBolt,
   composeClamp,
@@ -24,6 +24,7 @@ import {
 } from './compose/line.ts'
 import { composeMatter, topicOf, topicsIn } from './compose/matter.ts'
 import { composeReach, composeWhich } from './compose/reach.ts'
+import { checkEitherWay, composeCheck } from './compose/wrench-check.ts'
 import type { Facts } from './facts.ts'
 import { type Alternative, otherwise, type Proposal } from './proposal.ts'
 import { LEAST, ofTightening, ofTools, type Scores, scoresOf, strongest, type TopicName } from './topics.ts'
@@ -171,6 +172,8 @@ const chosen = (
     facts.scene.placed.filter(({ measure }) => measure.kind === 'bare').length < 2
   )
     return composeMatter('calibration', [])
+  const ways = topic === 'check' ? checkEitherWay(facts) : undefined
+  if (ways) return ways
   const proposed = composers[topic](facts)
   if (topic === 'reach' && onlyDialled(facts)) {
     const [other] = proposed.others.filter(({ question }) => question !== proposed.question)

@@ -1,4 +1,5 @@
 // Which topics a text may be about, and how strongly: by the things that it names and by the quantities that it gives.
+import { checkScore, isJudged } from './check-score.ts'
 import type { CueTag } from './cues.ts'
 import { bendAngles, type Facts, turnsOf, wholeRange } from './facts.ts'
 import { isHalfWidth } from './half-width.ts'
@@ -130,22 +131,6 @@ const clampScore = ({ scene, size, nutFactors, frictions, torques, forces }: Fac
   when(scene.has('strength') && torques.length > 0 && size !== undefined, 6) -
   when(nutFactors.length > 1, 3)
 
-const checkScore = ({ scene, torques }: Facts): number => {
-  const row = torques.filter(({ measure }) => measure.list !== undefined).length
-  const atSetting = torques.some(({ role }) => role === 'at-setting')
-  return (
-    when(scene.has('tester'), 5) +
-    when(row >= 3, 3) +
-    when(scene.has('check') && torques.length > 1, 3) +
-    when(atSetting && torques.length > 1, 3) +
-    when(
-      scene.has('check') &&
-        torques.filter(({ measure, role }) => measure.kind === 'bare' && role === 'claimed').length > 1,
-      3,
-    )
-  )
-}
-
 /** How hard to pull, in so many words. */
 const asksPull = ({ scene, torques, size }: Facts): boolean =>
   /\bhow (?:hard|much (?:force|weight|push|pull))\b/.test(scene.folded) ||
@@ -219,7 +204,7 @@ export const scoresOf = (facts: Facts): Scores => {
       ) +
       when(has('of-scale') && has('of-reading'), 2) -
       // What a tester showed is judged, not foretold.
-      when(has('tester') && torques.length > 1, 4),
+      when((has('tester') && torques.length > 1) || isJudged(facts), 6),
     range:
       when(has('lowest') && has('range', 'wrench', 'weigh-scale'), 8) +
       when(has('ask-matter') && torques.some(({ role }) => role === 'range') && usable && reach < LEAST, 5) +

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { readText } from '../../src/asking/read-text.ts'
 import { desks } from '../support/desk.ts'
 import { phrasings } from './phrasings.ts'
+import { checkPhrasings } from './phrasings-checks.ts'
 import { loosePhrasings } from './phrasings-loose.ts'
 
 const ask = (text: string) => desks.inch.askText(text, { door: 'terminal' })
@@ -12,7 +13,7 @@ const foundIn = (text: string): string => {
 }
 
 describe('free text', () => {
-  it.each([...phrasings, ...loosePhrasings].map(([text, found, shown]) => ({ text, found, shown })))(
+  it.each([...phrasings, ...loosePhrasings, ...checkPhrasings].map(([text, found, shown]) => ({ text, found, shown })))(
     '“$text” is $found $shown',
     ({ text, found, shown }) => {
       expect(foundIn(text)).toBe(found)

@@ -126,6 +126,11 @@ export const french: Readonly<Record<string, string>> = {
   reduce: 'reduire|diminuer|baisser|enlever|retirer',
   accuracy: 'precision|precise',
   tolerance: 'tolerance|ecart',
+  // By how much a wrench is off.
+  low: 'trop bas|trop faible|de moins',
+  high: 'trop haut|trop eleve|de trop',
+  early: 'trop tot',
+  late: 'trop tard',
 }
 
 export const frenchMarks =

@@ -138,6 +138,12 @@ export const german: Readonly<Record<string, string>> = {
   accuracy: 'genauigkeit',
   tolerance: 'toleranz|abweichung',
   fast: 'schnell',
+  // By how much a wrench is off.
+  low: 'zu niedrig|zu wenig|zu tief',
+  high: 'zu hoch|zu viel',
+  early: 'zu fruh',
+  late: 'zu spat',
+  off: 'daneben',
 }
 
 /** Little words that no English text has. */

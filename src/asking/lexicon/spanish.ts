@@ -126,6 +126,11 @@ export const spanish: Readonly<Record<string, string>> = {
   reduce: 'reducir|bajar|restar|quitar|disminuir',
   accuracy: 'precision|exactitud',
   tolerance: 'tolerancia|desviacion',
+  // By how much a wrench is off.
+  low: 'demasiado bajo|por debajo|de menos',
+  high: 'demasiado alto|por encima|de mas',
+  early: 'demasiado pronto|antes de tiempo',
+  late: 'demasiado tarde',
 }
 
 export const spanishMarks =

@@ -1,0 +1,147 @@
+// A wrench against a reference: what was set, what was shown at it, and what is allowed. Where the words do not tell which is which,
+// both ways are offered and none is taken.
+import { quantity } from '../../core/quantity.ts'
+import { writeQuantity } from '../../core/quantity-text.ts'
+import type { Unit } from '../../core/unit.ts'
+import { type Facts, percentBy, pickTorque } from '../facts.ts'
+import { textOf } from '../measure.ts'
+import { type OffBy, offByOf } from '../off-by.ts'
+import { type Alternative, type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
+import { type Placed, pull } from '../scene.ts'
+import { settingOf } from '../set-and-shown.ts'
+import { type Torque, torqueText } from '../torques.ts'
+
+const listOf = (torques: readonly Torque[]): readonly Torque[] => {
+  const counts = new Map<number, Torque[]>()
+  for (const one of torques)
+    if (one.measure.list !== undefined) counts.set(one.measure.list, [...(counts.get(one.measure.list) ?? []), one])
+  return [...counts.values()].sort((one, other) => other.length - one.length)[0] ?? []
+}
+
+/** `20: 20.4 20.6, 60: 61 60.5 Nm`: each setting before its colon with what stands behind it; undefined where there is one. */
+const severalPoints = ({ torques, scene }: Facts): Entry | undefined => {
+  const isSetting = ({ at }: Torque): boolean => {
+    const behind = scene.pieces[at + 1]
+    return behind?.kind === 'mark' && behind.text === ':'
+  }
+  const settings = torques.filter(isSetting)
+  const read = torques.filter((one) => !isSetting(one) && one.role !== 'range')
+  if (settings.length < 2) return undefined
+  const unit = [...torques].reverse().find((one) => one.unit !== undefined)?.unit
+  const points = settings.map((setting, place) => {
+    const next = settings[place + 1]?.at ?? Number.POSITIVE_INFINITY
+    return { setting, shown: read.filter(({ at }) => at > setting.at && at < next) }
+  })
+  if (!unit || points.some(({ shown }) => shown.length === 0)) return undefined
+  const text = points.map(
+    ({ setting, shown }) =>
+      `${textOf(setting.measure, setting.assumed ? unit : setting.unit)}: ${shown.map(({ measure }) => textOf(measure, unit)).join('; ')}`,
+  )
+  return entry('points', text.join(' | '), spanning([...settings, ...read]))
+}
+
+/** From the first of them to the last, in whatever order they were written. */
+const spanning = (all: readonly Placed[]): { start: number; end: number } => ({
+  start: Math.min(...all.map(({ start }) => start)),
+  end: Math.max(...all.map(({ end }) => end)),
+})
+
+/** What was said to be off, as a reading: computed from what was told, and shown as assumed. */
+const readingOff = ({ amount, setting }: OffBy, side: 'below' | 'above'): string | undefined => {
+  if (!setting.unit) return undefined
+  const value = setting.measure.value + (side === 'below' ? -amount : amount)
+  const reading = quantity(Number(value.toPrecision(6)), setting.unit)
+  return `${textOf(setting.measure, setting.unit)}: ${writeQuantity(reading)}`
+}
+
+const offPoints = (off: OffBy, side: 'below' | 'above'): Entry | undefined => {
+  const text = readingOff(off, side)
+  return text === undefined ? undefined : entry('points', text, spanning([off.by, off.setting]), true)
+}
+
+/** A setting and what was shown at it. */
+const pointsOf = (setting: Torque | undefined, shown: readonly Torque[], listed?: Unit): Entry | undefined => {
+  const unit = setting?.assumed ? (listed ?? setting.unit) : setting?.unit
+  if (!setting || !unit || shown.length === 0 || shown.some((one) => one.unit === undefined)) return undefined
+  const text = `${textOf(setting.measure, unit)}: ${shown.map((one) => torqueText(one)).join('; ')}`
+  return entry('points', text, spanning([setting, ...shown]))
+}
+
+/** Torques that stand by themselves: neither in a row of readings nor an end of a range. */
+const singles = ({ torques }: Facts, listed: readonly Torque[]): readonly Torque[] =>
+  torques.filter((one) => !listed.includes(one) && one.role !== 'range')
+
+const HELD_BY_TESTER = 9
+
+/** What is said of the wrench's tolerance and of the reference's; a share of a full scale is one of the reading at the setting. */
+const sharesOf = (
+  facts: Facts,
+  setting: Torque | undefined,
+): { entries: readonly (Entry | undefined)[]; asks: readonly string[] } => {
+  const { scene, percents } = facts
+  const tester = percentBy(facts, 'tester')
+  const isTesters =
+    tester && pull(scene, tester, 'tester') > Math.max(HELD_BY_TESTER, pull(scene, tester, 'wrench', 'tolerance'))
+  const reference = isTesters || percents.length > 1 ? tester : undefined
+  const wrench = percents.find((one) => one !== reference)
+  const tolerance =
+    wrench && percentBy({ ...facts, percents: [wrench] }, 'wrench', 'tolerance', 'of-scale', 'check')
+      ? wrench
+      : undefined
+  const gauge = reference && entry('gauge-uncertainty', textOf(reference.measure), reference)
+  if (!scene.has('of-scale'))
+    return { entries: [tolerance && entry('tolerance', textOf(tolerance.measure), tolerance), gauge], asks: [] }
+  const range = facts.torques.find(({ role }) => role === 'range')
+  const most = range && (range.measure.high ?? range.measure.value)
+  if (!tolerance || most === undefined || !setting || range?.unit !== setting.unit)
+    return { entries: [], asks: ['tolerance'] }
+  const share = Number(((tolerance.measure.value * most) / setting.measure.value).toPrecision(4))
+  return { entries: [entry('tolerance', `${share} %`, tolerance, true)], asks: [] }
+}
+
+const checkOf = (facts: Facts, points: Entry | undefined, setting: Torque | undefined): Proposal => {
+  const { entries, asks } = sharesOf(facts, setting)
+  return proposal('wrench-check', [points, ...entries], { asks })
+}
+
+/** By how many per cent it is off is nothing that is allowed. */
+const withoutShare = (facts: Facts, { by }: OffBy): Facts => ({
+  ...facts,
+  percents: facts.percents.filter((one) => one.at !== by.at),
+})
+
+/** Both ways of a check where the words do not tell which torque was set, or to which side the wrench is off. */
+export const checkEitherWay = (facts: Facts): readonly Alternative[] | undefined => {
+  const { scene, torques } = facts
+  const off = offByOf(scene, torques, facts.percents)
+  const ways = (
+    all: readonly (Entry | undefined)[],
+    setting: (at: number) => Torque | undefined,
+  ): readonly Alternative[] =>
+    all.map((points, at) => {
+      const { question, entries } = checkOf(off ? withoutShare(facts, off) : facts, points, setting(at))
+      return otherwise(question, entries)
+    })
+  if (off) {
+    if (off.side !== undefined) return undefined
+    return ways([offPoints(off, 'below'), offPoints(off, 'above')], () => off.setting)
+  }
+  if (severalPoints(facts) || listOf(torques).length > 0) return undefined
+  const [one, other, ...more] = singles(facts, [])
+  if (!one?.unit || !other?.unit || more.length > 0 || settingOf(scene, [one, other])) return undefined
+  return ways([pointsOf(one, [other]), pointsOf(other, [one])], (at) => (at === 0 ? one : other))
+}
+
+/** A setting and what the reference showed at it. */
+export const composeCheck = (facts: Facts): Proposal => {
+  const off = offByOf(facts.scene, facts.torques, facts.percents)
+  if (off?.side !== undefined) return checkOf(withoutShare(facts, off), offPoints(off, off.side), off.setting)
+  const listed = listOf(facts.torques)
+  const rest = singles(facts, listed)
+  const roles = ['at-setting', 'dialled', undefined, 'wanted', 'claimed'] as const
+  const setting =
+    (listed.length === 0 ? settingOf(facts.scene, rest) : undefined) ??
+    pickTorque({ ...facts, torques: rest }, roles).torque
+  const shown = listed.length > 0 ? listed : rest.filter((one) => one !== setting)
+  return checkOf(facts, severalPoints(facts) ?? pointsOf(setting, shown, listed[0]?.unit), setting)
+}
