@@ -6,5 +6,6 @@ it.each([
   ['\u001b[31mred\u0007', '\\u001b[31mred\\u0007'],
   ['a\0b\rc\ud800', 'a\\u0000b\\u000dc\\ud800'],
   ['\u009b2J', '\\u009b2J'],
+  ['Bay \u202e 120', 'Bay \\u202e 120'],
   ['two\nlines\tand a tab, ½ 💥', 'two\nlines\tand a tab, ½ 💥'],
 ])('%j is shown as %j', (text, shown) => expect(visible(text)).toBe(shown))

@@ -8,7 +8,7 @@ import type { QuestionName } from '../questions/index.ts'
 import type { CautionCode } from '../questions/outcome.ts'
 import { phrase } from '../questions/phrase.ts'
 import { always, blank } from './blank.ts'
-import type { Loan, Reading } from './read.ts'
+import { type Loan, type Reading, shownRaw } from './read.ts'
 import type { Sayer } from './say.ts'
 
 /** What free text adds to the reading of a question: inputs that it must be asked, and those that were not written so. */
@@ -103,7 +103,7 @@ export const answerText = (
   loan?: Loan,
 ): Answer => {
   if (text === undefined) return refused(fault('empty', 'text', ''), unread, say)
-  if (typeof text !== 'string') return refused(fault('not-a-text', 'text', String(JSON.stringify(text))), unread, say)
+  if (typeof text !== 'string') return refused(fault('not-a-text', 'text', shownRaw(text)), unread, say)
   if (text.trim() === '') return refused(fault('empty', 'text', text), unread, say)
   if (read === undefined)
     return refused(fault('text-too-long', 'text', text, { most: String(MOST_BYTES) }), unread, say)

@@ -17,7 +17,8 @@ export interface Reading {
   readonly missing: readonly string[]
 }
 
-const shownRaw = (raw: unknown): string => {
+/** What was handed in, as a fault tells it. */
+export const shownRaw = (raw: unknown): string => {
   if (typeof raw === 'string') return raw
   if (raw === undefined) return ''
   try {

@@ -6,15 +6,16 @@ import { type Quantity, quantity } from '../core/quantity.ts'
 import { writeQuantity } from '../core/quantity-text.ts'
 import { units } from '../core/unit.ts'
 import { asked, common, type Input, type Options, one, same, within } from '../questions/input.ts'
-import { LONGEST_TAG, tagPattern, type tolerancesOf } from '../register/parts.ts'
+import { LONGEST_TAG, tagPattern, type tolerancesOf, unseenLetter } from '../register/parts.ts'
 
 const emptyOrLong = (text: string, input: string, most: number): Fault | undefined => {
   if (text.trim() === '') return fault('empty', input, text)
   return text.trim().length > most ? fault('too-long', input, text, { most: String(most) }) : undefined
 }
 
-// Nobody types these, nobody sees them, and pictures, sheets and screens break on them: control characters, halves of characters.
-const hidden = /[\p{Cc}\p{Cs}\uFFFE\uFFFF]/u
+// Nobody types these, nobody sees them, and pictures, sheets and screens break on them: control characters, halves of characters,
+// and marks that turn the writing round, also that of the numbers which stand behind: 120 N·m would be seen as m·N 021.
+const hidden = /[\p{Cc}\p{Cs}\u200B\u200E\u200F\u202A-\u202E\u2060-\u2069\uFEFF\uFFFE\uFFFF]/u
 const lineEnds = /[\n\r\t\u2028\u2029]+/g
 
 const unseen = (text: string, input: string, lines: boolean): Fault | undefined => {
@@ -48,7 +49,9 @@ export const tag = <N extends boolean = false>(
   options: Options<N> & { readonly sample?: string } = {},
 ): Input<string, N> =>
   worded('tag', LONGEST_TAG, false, (typed, input) =>
-    tagPattern.test(typed) ? undefined : fault('not-a-tag', input, typed, { most: String(LONGEST_TAG) }),
+    tagPattern.test(typed) && !unseenLetter.test(typed)
+      ? undefined
+      : fault('not-a-tag', input, typed, { most: String(LONGEST_TAG) }),
   )(options, options.sample ?? 'W-07')
 
 export interface ToleranceRead {

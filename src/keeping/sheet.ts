@@ -34,8 +34,15 @@ export type SheetRead =
 
 // A cell that a table program would take for a formula gets a mark before it, and loses it when it is read in.
 const FORMULA = /^'*[=+\-@\t\r]/
-const safe = (text: string): string => (FORMULA.test(text) ? `'${text}` : text)
-const plain = (cell: string): string => (/^'+[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell)
+// A table program whose lists are parted by semicolons, or that takes a line end for a row, begins a cell there.
+const WITHIN = /([;\t\n\r]\s*)('*[=+\-@])/g
+const MARKED_WITHIN = /([;\t\n\r]\s*)'('*[=+\-@])/g
+const safe = (text: string): string => {
+  const within = text.replace(WITHIN, "$1'$2")
+  return FORMULA.test(within) ? `'${within}` : within
+}
+const plain = (cell: string): string =>
+  (/^'+[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell).replace(MARKED_WITHIN, '$1$2')
 
 export const sheetHead = (): string => stringify([[...columns]])
 
@@ -95,6 +102,8 @@ export const readSheet = (text: string): SheetRead => {
       skip_empty_lines: true,
       relax_column_count: true,
       max_record_size: 100_000,
+      // Rows past the most are not even parsed: millions of short lines would take all memory before they are counted.
+      to: MOST_ROWS + 2,
     }) as unknown as readonly Parsed[]
   } catch (error) {
     return { ok: false, faults: [unreadable(error)] }

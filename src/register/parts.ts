@@ -10,6 +10,9 @@ import { type Dimension, type UnitSymbol, units, unitsOf } from '../core/unit.ts
 export const LONGEST_TAG = 24
 export const tagPattern = /^[\p{L}\p{N}][\p{L}\p{N}._-]*$/u
 
+/** Letters that nobody sees: with one, two tags look alike. None is taken; a record that holds one is still read. */
+export const unseenLetter = /\p{Default_Ignorable_Code_Point}/u
+
 export const tagSchema = z.string().max(LONGEST_TAG).regex(tagPattern)
 
 /** Two tags are the same wrench however they are typed: `W-07` and `w-07`. */

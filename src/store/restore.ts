@@ -3,7 +3,7 @@ import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs
 import { dirname } from 'node:path'
 import { Outage } from '../core/outage.ts'
 import { openSqlite } from './sqlite.ts'
-import { assertSound, loadDriver } from './sqlite-file.ts'
+import { assertSound, isOurs, loadDriver } from './sqlite-file.ts'
 import type { Store } from './store.ts'
 
 export interface Restored {
@@ -48,6 +48,8 @@ const lookAt = async (path: string): Promise<number> => {
   const Driver = await loadDriver()
   const file = new Driver(path, { fileMustExist: true })
   try {
+    // An empty file would be opened as a new register, and what is there given up for nothing.
+    if (!isOurs(file)) throw new Outage('not-ours', 'the copy holds no register')
     assertSound(file, path)
   } finally {
     file.close()

@@ -19,6 +19,8 @@ const pragmas: ReadonlyArray<readonly [name: string, set: string, reads: string 
   ['synchronous', 'FULL', 2],
   ['foreign_keys', 'ON', 1],
   ['trusted_schema', 'OFF', 0],
+  // What is erased is overwritten, not only let go.
+  ['secure_delete', 'ON', 1],
 ]
 
 /** The driver is a package that needs a compiler where none was built; without it all but the register still works. */
@@ -38,6 +40,9 @@ export const loadDriver = async (
     )
   }
 }
+
+/** Whether it says in a file's head that it is one of ours. */
+export const isOurs = (db: Database): boolean => db.pragma('application_id', { simple: true }) === APPLICATION_ID
 
 const assertOurs = (db: Database, path: string): void => {
   const id = db.pragma('application_id', { simple: true })

@@ -91,9 +91,12 @@ describe('free text through every door', () => {
     ['a number', { text: 7 }, 'not-allowed'],
     ['two texts', { text: ['a', 'b'] }, 'not-allowed'],
     ['another input besides', { text: 'hi', torque: '5 N·m' }, 'not-allowed'],
+    ['a text nested deeper than the stack', `{"text":${'['.repeat(8000)}${']'.repeat(8000)}}`, 'not-allowed'],
+    ['a body nested deeper than the stack', `${'['.repeat(8000)}${']'.repeat(8000)}`, 'not-allowed'],
     ['more than 10 kB', { text: 'a'.repeat(10_001) }, 'too-long'],
   ])('over HTTP %s is refused', async (_name, payload, code) => {
-    const reply = await http.inject({ method: 'POST', url: '/v1/ask', payload })
+    const headers = { 'content-type': 'application/json' }
+    const reply = await http.inject({ method: 'POST', url: '/v1/ask', payload, headers })
     expect([reply.statusCode, reply.json<Answer>().faults[0]?.code]).toEqual([422, code])
   })
 

@@ -86,8 +86,22 @@ describe.runIf(hasBrowser)('the kiosk in Chromium', () => {
     },
   )
 
+  it('what stood in a link that somebody made is not offered as typed or begun here', async () => {
+    const page = await open('/ask/adapter-setting?lever=900+mm&torque=120+N%C2%B7m&adapter=45+mm%4030')
+    expect(await page.locator('#answer.answered').count()).toBe(1)
+    await page.goto(`${service.url}/ask/adapter-setting`)
+    expect(await page.locator('#recent-lever .offer, #recent-adapter .offer').count()).toBe(0)
+    await page.goto(`${service.url}/wrench/W-07/check?way=tester&state=as-found&points=100+N%C2%B7m:+100;+100+N%C2%B7m`)
+    expect(await page.locator('[data-check]').count()).toBe(1)
+    await page.goto(`${service.url}/wrench/W-07`)
+    expect(await page.locator('[data-resume]').isVisible()).toBe(false)
+    await page.context().close()
+  })
+
   it('an adapter that was used before is offered again; a torque is not', async () => {
-    const page = await open('/ask/adapter-setting?wrench=W-07&torque=120+N%C2%B7m&adapter=45+mm%4030')
+    const page = await open('/ask/adapter-setting?wrench=W-07&torque=120+N%C2%B7m')
+    await page.locator('input[name=adapter]').fill('45 mm@30')
+    await page.locator('#answer.answered').waitFor()
     await page.goto(`${service.url}/ask/adapter-setting?wrench=W-07`)
     expect(await page.locator('#recent-adapter .offer').allTextContents()).toEqual(['45 mm@30'])
     expect(await page.locator('#recent-torque .offer').count()).toBe(0)

@@ -135,6 +135,9 @@ describe('typed texts become what is kept', () => {
 describe('slips', () => {
   it.each<[string, Kind, Raw, readonly string[]]>([
     ['a tag with a space', 'wrench', { ...wrench, tag: 'W 07' }, ['not-a-tag tag']],
+    ['a tag with a letter that nobody sees', 'wrench', { ...wrench, tag: 'W-07\u3164' }, ['not-a-tag tag']],
+    ['a name that turns the writing round', 'wrench', { ...wrench, name: 'Bay \u202e' }, ['text-hidden name']],
+    ['a place that turns the writing round', 'wrench', { ...wrench, place: '\u2067 Bay' }, ['text-hidden place']],
     ['a tag that is too long', 'wrench', { ...wrench, tag: 'W'.repeat(25) }, ['too-long tag']],
     ['no name in the name', 'wrench', { ...wrench, name: '  ' }, ['empty name']],
     ['a range the wrong way', 'wrench', { ...wrench, least: '200 N·m', most: '100 N·m' }, ['least-above-most least']],

@@ -38,6 +38,13 @@ describe('a sheet of somebody’s own', () => {
     ['tag,name\n"W-1,a\n', '2 : sheet-unreadable'],
     [`tag\n${'W-1\n'.repeat(10_001)}`, '1 : sheet-too-long'],
   ])('%j is told: %s', (text, fault) => expect(told(text)[0]).toBe(fault))
+
+  it('of millions of lines is told as too long, before all of them are taken apart', () => {
+    const before = performance.now()
+    expect(told(`tag\n${'a\n'.repeat(2_000_000)}`)).toEqual(['1 : sheet-too-long'])
+    // All of them took eight seconds and a gigabyte.
+    expect(performance.now() - before).toBeLessThan(3000)
+  })
 })
 
 describe('a sheet that was written', () => {
@@ -51,7 +58,20 @@ describe('a sheet that was written', () => {
       fc.property(
         fc.oneof(
           fc.string({ minLength: 1, maxLength: 60 }),
-          fc.constantFrom('=1+1', "'=x", '@a', '-5', '"q", and\nmore', '+x', "''-"),
+          fc.constantFrom(
+            '=1+1',
+            "'=x",
+            '@a',
+            '-5',
+            '"q", and\nmore',
+            '+x',
+            "''-",
+            'a;=1',
+            "a; '=1",
+            'b\n@c',
+            "d\t''+e",
+            ';=1;=2',
+          ),
         ),
         (note) => {
           const kept = note.trim()

@@ -118,6 +118,18 @@ describe('V4.2.2, V13.2.3: every route that writes is guarded', () => {
     expect(await door.entries()).toBe(before)
   })
 
+  it('a page of somebody else that leads to an address sets up no screen', async () => {
+    const url = '/screen?mm=1.5&key=9&idle=0'
+    for (const site of ['cross-site', 'same-site'])
+      expect(
+        (await door.app.inject({ url, headers: { 'sec-fetch-site': site } })).headers['set-cookie'],
+      ).toBeUndefined()
+    for (const site of ['same-origin', 'none'])
+      expect((await door.app.inject({ url, headers: { 'sec-fetch-site': site } })).headers['set-cookie']).toBeDefined()
+    const other = { url: '/?lang=fr', headers: { 'sec-fetch-site': 'cross-site' } }
+    expect((await door.app.inject(other)).headers['set-cookie']).toBeUndefined()
+  })
+
   it('a key is no session: a form is not kept for one', async () => {
     const reply = await sendForm(door, '/keep/wrench', card, withKey(keys.keeper))
     expect(reply.statusCode).toBe(403)
@@ -149,6 +161,31 @@ describe('V4.2.2, V13.2.3: every route that writes is guarded', () => {
       expect((await door.app.inject({ url: '/keep/wrench', headers: { cookie } })).statusCode).toBe(200)
     },
   )
+
+  it('a name that somebody owns and points here is none of ours: no PIN is tried under it, no form is taken', async () => {
+    const evil = { host: 'desk.example:8080', origin: 'http://desk.example:8080', 'sec-fetch-site': 'same-origin' }
+    const cookie = await signIn(door)
+    const token = tokenIn((await door.app.inject({ url: '/keep/wrench', headers: { cookie } })).body)
+    const signedIn = await sendForm(door, '/sign-in', { pin: '274915' }, evil)
+    expect([signedIn.statusCode, signedIn.headers['set-cookie']]).toEqual([421, undefined])
+    expect(signedIn.body).toContain('PUBLIC_URL')
+    expect((await sendForm(door, '/keep/wrench', { token, ...card }, { cookie, ...evil })).statusCode).toBe(403)
+    expect(await door.entries()).toBe(0)
+    const bay = { host: 'desk.local:8080', origin: 'http://desk.local:8080', 'sec-fetch-site': 'same-origin' }
+    expect((await sendForm(door, '/keep/wrench', { token, ...card }, { cookie, ...bay })).statusCode).toBe(303)
+  })
+
+  it('a page that is none of the web is none of ours, whatever host it names', async () => {
+    const cookie = await signIn(door)
+    const token = tokenIn((await door.app.inject({ url: '/keep/wrench', headers: { cookie } })).body)
+    const reply = await sendForm(
+      door,
+      '/keep/wrench',
+      { token, ...card },
+      { cookie, host: 'localhost:80', origin: 'moz-extension://localhost:80' },
+    )
+    expect(reply.statusCode).toBe(403)
+  })
 
   it('the token of one session opens no form of another', async () => {
     const [mine, theirs] = [await signIn(door), await signIn(door)]

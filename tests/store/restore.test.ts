@@ -55,6 +55,15 @@ describe('a copy is restored', () => {
     expect(await tagsIn(aside.slice(folder.length + 1))).toEqual(['W-8', 'W-9'])
   })
 
+  it('not where the copy is empty: nothing is given up for nothing', async () => {
+    await filled('a.db', ['W-1'])
+    writeFileSync(at('copy.db'), '')
+    await expect(restoreSqlite(at('copy.db'), at('a.db'), { ...now, replace: true })).rejects.toMatchObject({
+      code: 'not-ours',
+    })
+    expect(await tagsIn('a.db')).toEqual(['W-1'])
+  })
+
   it('not under a desk that still runs: what it goes on writing would be lost', async () => {
     await filled('a.db', ['W-1'])
     const copy = await copied('a.db')

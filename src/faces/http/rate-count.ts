@@ -22,7 +22,8 @@ export const rateCount = (now: () => number = even) =>
       told(null, { current, ttl: Math.max(1, Math.ceil(this.began + windowMs - time)) })
     }
 
-    child(): this {
-      return this
+    /** A route with a limit of its own counts by itself. */
+    child(): RateCount {
+      return new RateCount()
     }
   }

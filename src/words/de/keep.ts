@@ -12,6 +12,9 @@ export const keep = {
   busy: 'Gerade meldet sich jemand anders an. Noch einmal versuchen.',
   noPin: 'An diesem Kiosk kann niemand schreiben: KIOSK_PIN_HASH ist nicht gesetzt. Mit npm run kiosk:pin erzeugen.',
   stale: 'Diese Seite ist zu alt oder kam von anderswo: nichts wurde geschrieben. Anmelden und noch einmal senden.',
+  foreign:
+    'Unter diesem Namen wird hier nichts geschrieben. Die Nummer des Rechners aufrufen, oder PUBLIC_URL auf diese Adresse setzen lassen.',
+  notYet: 'Noch nicht aufgezeichnet. Bis dahin sagt das Verzeichnis zu diesem Schlüssel:',
   keep: 'Speichern',
   kept: 'Gespeichert.',
   notKept: 'Noch wurde nichts geschrieben. Das Markierte berichtigen und noch einmal senden.',

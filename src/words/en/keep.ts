@@ -12,6 +12,9 @@ export const keep = {
   busy: 'Somebody else is signing in this moment. Try again.',
   noPin: 'Nobody can write at this kiosk: KIOSK_PIN_HASH is not set. Make it with npm run kiosk:pin.',
   stale: 'This page is too old, or came from elsewhere: nothing was written. Sign in and send it again.',
+  foreign:
+    'This desk is not written to under that name. Open it by the number of its machine, or have PUBLIC_URL set to this address.',
+  notYet: 'Not kept yet. Until it is, the register says of this wrench:',
   keep: 'Keep it',
   kept: 'Kept.',
   notKept: 'Nothing was written yet. Mend what is marked and send it again.',

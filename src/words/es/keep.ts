@@ -12,6 +12,9 @@ export const keep = {
   busy: 'Otra persona está entrando en este momento. Intentar de nuevo.',
   noPin: 'Nadie puede escribir en este quiosco: falta KIOSK_PIN_HASH. Se crea con npm run kiosk:pin.',
   stale: 'Esta página es demasiado antigua o vino de otro sitio: no se escribió nada. Entrar y enviarla de nuevo.',
+  foreign:
+    'Con este nombre no se escribe nada aquí. Abrir por el número de la máquina, o poner esta dirección en PUBLIC_URL.',
+  notYet: 'Todavía no está guardado. Hasta entonces, el registro dice de esta llave:',
   keep: 'Guardar',
   kept: 'Guardado.',
   notKept: 'Todavía no se escribió nada. Corregir lo marcado y enviarlo de nuevo.',

@@ -12,6 +12,9 @@ export const keep = {
   busy: 'Quelqu’un d’autre s’identifie en ce moment. Réessayer.',
   noPin: 'Personne ne peut écrire à cette borne : KIOSK_PIN_HASH n’est pas réglé. Le créer avec npm run kiosk:pin.',
   stale: 'Cette page est trop ancienne, ou vient d’ailleurs : rien n’a été écrit. S’identifier et la renvoyer.',
+  foreign:
+    'On n’écrit rien ici sous ce nom. Ouvrir par le numéro de la machine, ou faire mettre cette adresse dans PUBLIC_URL.',
+  notYet: 'Pas encore enregistré. D’ici là, le registre dit de cette clé :',
   keep: 'Enregistrer',
   kept: 'Enregistré.',
   notKept: 'Rien n’est encore écrit. Corriger ce qui est marqué et renvoyer.',

@@ -4,6 +4,7 @@ import { runDocument } from '../../../desk/run-document.ts'
 import { runRow } from '../../../desk/run-rows.ts'
 import { problem, sendProblem } from '../problem.ts'
 import { BenchPage, RunPage, runAddress } from './bench-page.tsx'
+import { isKeptOf } from './kept-pages.ts'
 import { languageOf, type Query, send } from './page.ts'
 import type { KioskParts } from './routes.tsx'
 import type { Sessions } from './sessions.ts'
@@ -47,7 +48,7 @@ export const benchPages = (
       session: sessions.of(request.headers.cookie),
       formKey: id(),
       condition: textIn(request.query, 'condition'),
-      isKept: textIn(request.query, 'kept') !== undefined,
+      isKept: await isKeptOf(register, textIn(request.query, 'kept'), document.tag),
     }
     return send(
       reply,

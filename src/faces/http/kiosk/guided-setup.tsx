@@ -2,6 +2,7 @@
 import { checkInputs } from '../../../desk/checking.ts'
 import type { CheckDocument } from '../../../questions/check-document.ts'
 import type { Input } from '../../../questions/input.ts'
+import type { FleetRow } from '../../../register/fleet.ts'
 import { choiceIn, exampleIn, styleFor, type Words } from '../../../words/index.ts'
 import { DayField } from './day-field.tsx'
 import { keysOf } from './keys-of.ts'
@@ -9,6 +10,8 @@ import type { Session } from './sessions.ts'
 
 export interface GuidedParts {
   readonly tag: string
+  /** What the register says of the wrench until this check is kept. */
+  readonly row: FleetRow
   readonly document: CheckDocument
   /** What was handed in, for a form that comes back. */
   readonly asked: Readonly<Record<string, string>>

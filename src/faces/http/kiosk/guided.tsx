@@ -9,6 +9,7 @@ import { render } from '../../../words/render.ts'
 import { type GuidedParts, Setup } from './guided-setup.tsx'
 import { Keypad } from './keypad.tsx'
 import { type PageParts, Shell } from './shell.tsx'
+import { StatusLine } from './status-line.tsx'
 import { SignedIn } from './write-keys.tsx'
 
 const addressOf = (tag: string, inputs: Readonly<Record<string, string>>): string =>
@@ -165,6 +166,12 @@ export const GuidedPage = (page: PageParts & { parts: GuidedParts }) => {
         <p class="means">
           <strong>{document.means}</strong>
         </p>
+      )}
+      {document.taken > 0 && (
+        <>
+          <p>{words.keep.notYet}</p>
+          <StatusLine row={parts.row} language={page.language} />
+        </>
       )}
       {rest.map(({ got, hint }) => (
         <p class="fault" key={`${got} ${hint}`}>

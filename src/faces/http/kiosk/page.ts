@@ -1,6 +1,7 @@
 // What every page's route needs: the reply as a page, the language of its reader, what was filled in, and its address.
 import type { FastifyReply, FastifyRequest } from 'fastify'
 import { renderToString } from 'preact-render-to-string'
+import { unturned } from '../../../core/turning.ts'
 import type { Desk } from '../../../desk/desk.ts'
 import { type Language, languageFor, localeNames } from '../../../words/index.ts'
 
@@ -16,16 +17,21 @@ export const send = (
     .header('cache-control', keep)
     .header('vary', 'accept-language, cookie')
     .headers(languageCookie(reply.request))
-    .send(`<!doctype html>${renderToString(page)}`)
+    .send(unturned(`<!doctype html>${renderToString(page)}`))
 
 const chosenIn = (request: FastifyRequest): string | undefined => {
   const { lang } = request.query as Query
   return typeof lang === 'string' ? lang : undefined
 }
 
+/** A page of somebody else led here: what its address sets is not kept on this screen. */
+export const isLedHere = ({ headers }: FastifyRequest): boolean =>
+  headers['sec-fetch-site'] === 'cross-site' || headers['sec-fetch-site'] === 'same-site'
+
 // What was chosen stays chosen on this screen until it starts over; an address with an empty choice forgets it.
 const languageCookie = (request: FastifyRequest): Record<string, string> => {
   const lang = chosenIn(request)
+  if (isLedHere(request)) return {}
   if (lang === undefined || (lang !== '' && !localeNames.some((name) => name === lang))) return {}
   return { 'set-cookie': `lang=${lang}; Path=/; SameSite=Strict${lang === '' ? '; Max-Age=0' : ''}` }
 }

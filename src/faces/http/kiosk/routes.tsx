@@ -16,6 +16,7 @@ import { AnswerView } from './answer.tsx'
 import { AskLine, OtherReadings } from './ask-line.tsx'
 import { BoardPage } from './board-page.tsx'
 import { FieldNotes, type FormParts, QuestionForm } from './form.tsx'
+import { isKeptOf } from './kept-pages.ts'
 import { AngleDialog, AnswerLine, Keypad } from './keypad.tsx'
 import { addressOf, filledIn, languageOf, type Query, send } from './page.ts'
 import { WrenchPage } from './register-pages.tsx'
@@ -196,7 +197,8 @@ export const kioskRoutes = (app: FastifyInstance, { desk, shop, register, public
     const found = await register.wrench(tag)
     if (!found) return sendProblem(reply, problem('no-such-wrench', 'The board is at /board.'))
     const parts = { language: languageOf(desk, request), shop, here: `/wrench/${encodeURIComponent(tag)}` }
-    const page = <WrenchPage {...parts} found={found} isKept={'kept' in (request.query as Query)} />
+    const isKept = await isKeptOf(register, (request.query as Query)['kept'], tag)
+    const page = <WrenchPage {...parts} found={found} isKept={isKept} />
     return send(reply, page, 'no-store')
   })
 }

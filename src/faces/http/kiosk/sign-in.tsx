@@ -5,7 +5,7 @@ import { Keypad } from './keypad.tsx'
 import { type PageParts, Shell } from './shell.tsx'
 
 export type Trouble =
-  | { readonly kind: 'wrongPin' | 'busy' | 'stale' | 'noPin' }
+  | { readonly kind: 'wrongPin' | 'busy' | 'stale' | 'foreign' | 'noPin' }
   | { readonly kind: 'wait'; readonly seconds: number }
 
 export const SignInPage = (

@@ -3,7 +3,8 @@ import type { FastifyRequest } from 'fastify'
 import { renderSVG } from 'uqr'
 import type { Words } from '../../../words/index.ts'
 
-const LONGEST_CODE = 1200
+// A longer one is drawn for tens of milliseconds, and few phones read it.
+const LONGEST_CODE = 800
 
 /** Whether an address is one by which another device can reach this desk. */
 const isReachable = (base: string): boolean =>

@@ -15,6 +15,7 @@ import type { GuidedParts } from './guided-setup.tsx'
 import { KeepPage, type KeepParts } from './keep-form.tsx'
 import { leaveFor, pageOf } from './kept-pages.ts'
 import { createLockOut } from './lock-out.ts'
+import { isOwnHost } from './own-host.ts'
 import { ownPath } from './own-path.ts'
 import { languageOf, type Query, send } from './page.ts'
 import { fitsPin, type PinHash } from './pin.ts'
@@ -35,11 +36,15 @@ export interface WritingParts extends KioskParts {
 /** A sign-in may carry a form along, under longer names. */
 const LONGEST_SIGN_IN = LONGEST_FORM + 4096
 
+/** An address of the web, whether or not a proxy speaks TLS before this desk. */
+const isWeb = ({ protocol }: URL): boolean => protocol === 'http:' || protocol === 'https:'
+
 /** Sent by one of our own pages: what browsers tell of it is not otherwise. */
-const isOwn = (request: FastifyRequest): boolean => {
+const isFromHere = (request: FastifyRequest): boolean => {
   const { 'sec-fetch-site': site, origin } = request.headers
   if (site !== undefined && site !== 'same-origin') return false
-  return origin === undefined || (URL.canParse(origin) && new URL(origin).host === request.host)
+  if (origin === undefined) return true
+  return URL.canParse(origin) && isWeb(new URL(origin)) && new URL(origin).host === request.host
 }
 
 export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void => {
@@ -48,6 +53,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
   const lockOut = createLockOut(() => now().getTime())
   const hidden = { schema: { hide: true }, bodyLimit: LONGEST_FORM }
   benchPages(app, parts, sessions, id)
+  const isOwn = (request: FastifyRequest): boolean => isFromHere(request) && isOwnHost(request.host, parts.publicUrl)
   const isSecure = (request: FastifyRequest): boolean => request.protocol === 'https'
 
   const signInPage = (
@@ -129,7 +135,7 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     const document = await checkingOf(register).grow(known, language)
     const gauges = (await register.gauges()).map(({ body }) => body)
     const session = sessions.of(request.headers.cookie)
-    const told: GuidedParts = { tag: own, document, asked, gauges, session, formKey: id(), today }
+    const told: GuidedParts = { tag: own, row: found.row, document, asked, gauges, session, formKey: id(), today }
     const page = { language, shop, here: ownPath(request.url) }
     return send(reply, <GuidedPage {...page} parts={told} />, 'no-store')
   })
@@ -143,6 +149,8 @@ export const writingRoutes = (app: FastifyInstance, parts: WritingParts): void =
     const form = formOf(request)
     const then = ownPath(form['onward'])
     if (!pin) return signInPage(request, reply.code(403), then)
+    if (!isOwnHost(request.host, parts.publicUrl))
+      return signInPage(request, reply.code(421), then, { kind: 'foreign' })
     if (!isOwn(request)) return signInPage(request, reply.code(403), then, { kind: 'stale' })
     const carried = carriedIn(form)
     const wait = lockOut.waitOf(request.ip)

@@ -16,6 +16,10 @@ export const type = (field: HTMLInputElement, text: string): void => {
   field.dispatchEvent(new Event('input', { bubbles: true }))
 }
 
+/** Whether a page of this desk led here: what somebody else's link holds is nobody's word at this screen. */
+export const cameFromHere = (): boolean =>
+  URL.canParse(document.referrer) && new URL(document.referrer).origin === location.origin
+
 /** How this screen was set up, from the cookie that its page keeps. */
 export const screenSetting = (): URLSearchParams =>
   new URLSearchParams(decodeURIComponent(/(?:^|;\s*)screen=([^;]*)/.exec(document.cookie)?.[1] ?? ''))

@@ -39,10 +39,16 @@ export const offerRecent = (): void => {
       }),
     )
   }
+  // What stood in the address was typed by whoever made the link, not here.
+  const typed = new Set<string>()
+  form.addEventListener('input', ({ target }) => {
+    if (target instanceof HTMLInputElement) typed.add(target.name)
+  })
   // What was answered is worth offering again; what was refused is not.
   addEventListener('pagehide', () => {
     if (!find('#answer.answered')) return
     for (const field of all<HTMLInputElement>('input[name]', form))
-      if (kept.has(field.name) && field.value.trim() !== '') note(field.name, field.value.trim())
+      if (kept.has(field.name) && typed.has(field.name) && field.value.trim() !== '')
+        note(field.name, field.value.trim())
   })
 }
