@@ -37,6 +37,11 @@ const shards = z
       value === 'auto' || (new Set(value.ids).size === value.ids.length && value.ids.every((id) => id < value.count)),
   )
 
+const snowflakes = z
+  .string()
+  .regex(/^\d{1,20}(,\s*\d{1,20})*$/)
+  .transform((text): readonly string[] => text.split(',').map((one) => one.trim()))
+
 const proxies = z
   .string()
   .transform((text): boolean | string[] =>
@@ -75,6 +80,11 @@ export const settings = {
     schema: snowflake,
     without: undefined,
     allowed: '1 to 20 digits; without it the one that the token belongs to',
+  },
+  DISCORD_SERVERS: {
+    schema: snowflakes,
+    without: undefined,
+    allowed: "the ids of the shop's own servers, with commas between; in no other does anybody write",
   },
   DISCORD_KEEPER_ROLE: {
     schema: snowflake,
@@ -186,10 +196,10 @@ export const loadSettings = (env: Readonly<Record<string, string | undefined>>):
 
 /** What the chat door needs; undefined where it stays shut. */
 export const chatSettingsOf = (all: Settings) => {
-  const { DISCORD_KEEPER_ROLE: keeperRole, DISCORD_MECHANIC_ROLE: mechanicRole } = all
+  const { DISCORD_KEEPER_ROLE: keeperRole, DISCORD_MECHANIC_ROLE: mechanicRole, DISCORD_SERVERS: servers } = all
   const { DISCORD_TOKEN: token, DISCORD_APPLICATION_ID: applicationId, DISCORD_API_URL: apiUrl, DISCORD_SHARDS } = all
   const { DISCORD_TRANSPORT: transport, DISCORD_PUBLIC_KEY: publicKey } = all
   return token === undefined
     ? undefined
-    : { token, applicationId, apiUrl, transport, publicKey, shards: DISCORD_SHARDS, keeperRole, mechanicRole }
+    : { token, applicationId, apiUrl, transport, publicKey, shards: DISCORD_SHARDS, keeperRole, mechanicRole, servers }
 }

@@ -8,6 +8,8 @@ import { textOf } from '../measure.ts'
 import { type Entry, entry } from '../proposal.ts'
 
 export interface Direction {
+  /** As it was typed, where it cannot be read one way: the question refuses it. */
+  readonly doubt?: string
   readonly value: number
   readonly from: { readonly start: number; readonly end: number }
   readonly at: number

@@ -19,7 +19,10 @@ const pieceSpan = (facts: Facts, first: number, next: number): { start: number; 
 
 /** Every direction that is said, degrees before words, in reading order; each value once. */
 export const directionsOf = (facts: Facts, every = false): readonly Direction[] => {
-  const typed = bendAngles(facts).map((one): Direction => ({ value: one.measure.value, from: one, at: one.at }))
+  const typed = bendAngles(facts).map((one): Direction => {
+    const { value, doubtful, raw } = one.measure
+    return { value, from: one, at: one.at, ...(doubtful ? { doubt: raw } : {}) }
+  })
   const words = facts.bends.known.map(
     ({ angle, first, next }): Direction => ({ value: angle as number, from: pieceSpan(facts, first, next), at: first }),
   )
@@ -126,7 +129,9 @@ const reachOf = (facts: Facts): Reach => {
           ? [entry('adapter', textOf(link.measure), link)]
           : []
   const angle =
-    !chain && direction && asks.length === 0 ? entry('angle', degrees(direction.value), direction.from) : undefined
+    !chain && direction && asks.length === 0
+      ? entry('angle', direction.doubt ?? degrees(direction.value), direction.from)
+      : undefined
   return {
     entries: [
       usedLever && entry('lever', textOf(usedLever.measure), usedLever, usedLever.assumed),

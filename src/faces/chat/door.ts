@@ -43,6 +43,7 @@ export interface ChatSettings {
   /** Roles whose members may write; see register/rights.ts. */
   readonly keeperRole?: string | undefined
   readonly mechanicRole?: string | undefined
+  readonly servers?: readonly string[] | undefined
 }
 
 export interface ChatParts {

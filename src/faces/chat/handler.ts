@@ -5,6 +5,7 @@ import {
   type APIMessageApplicationCommandInteraction,
   ApplicationCommandType,
   InteractionType,
+  MessageFlags,
 } from 'discord.js'
 import type { Topic } from '../../../commands/topic.ts'
 import { Outage } from '../../core/outage.ts'
@@ -62,6 +63,14 @@ export const calmLine = (error: unknown, words: Words, failed: HandlerParts['fai
   return (error instanceof Outage ? away : words.faces.outage).replace('{reference}', failed(error))
 }
 
+// In a quiet channel all is for the asker alone, whatever it is; but what somebody shows to all is refused where it is pressed.
+const asQuiet = async (reply: ChatReply, interaction: APIInteraction, parts: WorkParts): Promise<ChatReply> => {
+  if (reply.modal || reply.way) return reply
+  const { isQuiet } = await hereOf(interaction, parts)
+  if (!isQuiet) return reply
+  return { ...reply, data: { ...reply.data, flags: (reply.data.flags ?? 0) | MessageFlags.Ephemeral } }
+}
+
 /** The reply to an interaction; undefined where it is none of ours. A bug becomes one calm line. */
 export const handleInteraction = async (
   interaction: APIInteraction,
@@ -78,7 +87,7 @@ export const handleInteraction = async (
       (privacy && (await handlePrivacy(interaction, privacy, language))) ??
       (spec && (await handleSpec(interaction, spec, language))) ??
       (await answers?.press(interaction, language))
-    if (ours) return ours
+    if (ours) return asQuiet(ours, interaction, parts)
     const ask = askOf(interaction, topics)
     if (!ask) return undefined
     const here = await hereOf(interaction, parts)

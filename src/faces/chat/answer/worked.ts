@@ -71,10 +71,11 @@ export const hereAt = async (where: Where, { likings, roles }: WorkParts): Promi
 }
 
 export const hereOf = (interaction: APIInteraction, parts: WorkParts): Promise<Here> => {
-  const { member, guild_id, channel } = interaction
+  const { member, guild_id, channel, authorizing_integration_owners } = interaction
   const { parent_id: parent } = (channel ?? {}) as { readonly parent_id?: unknown }
   const parentOf = async (): Promise<string | null> => (typeof parent === 'string' ? parent : null)
-  return hereAt({ member, guild_id, user: askerOf(interaction).user, channel: channel?.id, parentOf }, parts)
+  const where = { member, guild_id, authorizing_integration_owners, user: askerOf(interaction).user }
+  return hereAt({ ...where, channel: channel?.id, parentOf }, parts)
 }
 
 /** What a command or a text asks, with what its asker has set for themselves. */

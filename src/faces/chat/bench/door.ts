@@ -65,7 +65,7 @@ const runMessage = (document: RunDocument, told: readonly string[], picture: Pic
     ...numbered,
   ])
   return message(
-    { title: `${tag}: ${asked}`.slice(0, 250), description: body, footer: { text: state.text } },
+    { title: `${tag}: ${escapeChat(asked)}`.slice(0, 250), description: body, footer: { text: state.text } },
     { picture },
   )
 }

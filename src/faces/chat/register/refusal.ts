@@ -2,7 +2,7 @@
 import { sayerFor } from '../../../desk/say.ts'
 import type { Keeping } from '../../../desk/shop.ts'
 import type { Language } from '../../../words/index.ts'
-import type { ChatReply } from '../reply.ts'
+import { type ChatReply, escapeChat } from '../reply.ts'
 import type { row } from './form.ts'
 import { message } from './layout.ts'
 
@@ -26,6 +26,10 @@ export const refused = (
   buttons: ReadonlyArray<ReturnType<typeof row>> = [],
 ): ChatReply =>
   message(
-    { description: [words.chatRegister.notKept, ...lines.map((line) => `- ${line}`)].join('\n').slice(0, 4000) },
+    {
+      description: [words.chatRegister.notKept, ...lines.map((line) => `- ${escapeChat(line)}`)]
+        .join('\n')
+        .slice(0, 4000),
+    },
     { isPrivate: true, buttons },
   )
