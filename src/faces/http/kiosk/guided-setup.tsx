@@ -37,6 +37,9 @@ const setup = [
   'temperature',
   'notes',
 ] as const
+/** What has a field in the form, beside which its faults are told. */
+export const isSetUp = (name: string): boolean => (setup as readonly string[]).includes(name)
+
 const first: ReadonlySet<string> = new Set(['way', 'gauge', 'distance', 'state', 'date'])
 
 const SetupField = ({ name, parts, words }: { name: Label; parts: GuidedParts; words: Words }) => {

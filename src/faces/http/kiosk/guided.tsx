@@ -1,12 +1,12 @@
 // The guided check at the kiosk: how it is to be checked, then one reading at a time with the verdict growing, then to be kept.
 // What was read so far stands in the address: a reload, another screen or a restarted browser goes on where it was.
 import { writeNumber } from '../../../core/number-style.ts'
-import { checkInputs, slipsIn } from '../../../desk/checking.ts'
+import { slipsIn } from '../../../desk/checking.ts'
 import type { CheckDocument, CheckPoint } from '../../../questions/check-document.ts'
 import { signedText } from '../../../words/deviation-text.ts'
 import type { Words } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
-import { type GuidedParts, Setup } from './guided-setup.tsx'
+import { type GuidedParts, isSetUp, Setup } from './guided-setup.tsx'
 import { Keypad } from './keypad.tsx'
 import { type PageParts, Shell } from './shell.tsx'
 import { StatusLine } from './status-line.tsx'
@@ -156,7 +156,7 @@ export const GuidedPage = (page: PageParts & { parts: GuidedParts }) => {
   const title = `${words.keep.guided}: ${tag}`
   // A slip refuses one reading, not the check.
   const isUnderWay = document.points.length > 0
-  const rest = document.faults.filter(({ input }) => input !== 'reading' && (isUnderWay || !(input in checkInputs)))
+  const rest = document.faults.filter(({ input }) => input !== 'reading' && (isUnderWay || !isSetUp(input)))
   const back = without(document, tag)
   return (
     <Shell {...page} title={title}>
