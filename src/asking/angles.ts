@@ -38,12 +38,22 @@ const joinedToTorque = (scene: Scene, placed: Placed): boolean => {
 const bendWords = new Set(['@', 'at', 'to', 'about', 'around', 'bent', 'of'])
 const LARGEST = 180
 
+/** `50 mm at 30`. */
+const isOfLink = (scene: Scene, { measure, at }: Placed): boolean => {
+  const link = scene.pieces[at - 2]
+  const isBare = measure.kind === 'bare' && !measure.fraction
+  return isBare && text(scene, at - 1) === 'at' && link?.kind === 'measure' && isDimension(link.measure, 'length')
+}
+
 /** `at 45`, `bent 30`: a number without a unit that only a bend can mean. */
 const bareAngle = (scene: Scene, placed: Placed): boolean => {
   const { measure, at } = placed
   if (measure.kind !== 'bare' || measure.fraction || measure.value > LARGEST || measure.value % 5 !== 0) return false
   if (!bendWords.has(text(scene, at - 1))) return false
   if (measure.value === 90 || measure.value === 180 || text(scene, at - 1) === '@') return true
+  // `50 mm at 30 and 30 mm at 45°`: each link has its own.
+  const stands = (one: Placed): boolean => isDimension(one.measure, 'angle') || isOfLink(scene, one)
+  if (isOfLink(scene, placed) && scene.placed.some((one) => one.at !== at && stands(one))) return true
   // `the adapter is at 135`: held by its noun, more than by any word that a torque goes with.
   if (
     (nearest(scene, placed, reachTags)?.score ?? 0) > Math.max(STANDS, nearest(scene, placed, torqueTags)?.score ?? 0)

@@ -94,12 +94,20 @@ const isRow = (row: readonly Measure[], parted: boolean): boolean => {
   return row.length > 2 || parted
 }
 
+/** `50 mm at 30 and 30 mm at 45°`: how a link stands is of no row. */
+const isOfLink = (pieces: readonly Piece[], at: number): boolean => {
+  const link = pieces[at - 2]
+  return (
+    ['at', '@'].includes(textAt(pieces, at - 1) ?? '') && isMeasured(link) && link.measure.unit?.dimension === 'length'
+  )
+}
+
 /** Numbers of one row take the unit that stands behind the last, and know that they are one row. */
 const rows = (pieces: readonly Piece[]): Piece[] => {
   const out = [...pieces]
   let list = 0
   for (let at = 0; at < out.length; ) {
-    if (!isMeasured(out[at])) {
+    if (!isMeasured(out[at]) || isOfLink(out, at)) {
       at++
       continue
     }

@@ -19,6 +19,8 @@ export interface TextReading {
   readonly assumed: readonly string[]
   /** What this text must be asked besides what its question needs. */
   readonly asks: readonly string[]
+  /** Inputs whose number is changed by what stands around it, with all of that: refused, whatever can be read of it. */
+  readonly doubts: ReadonlyArray<{ readonly input: string; readonly raw: string }>
   readonly alternatives: readonly Alternative[]
   readonly claims: readonly Claim[]
 }
@@ -66,9 +68,19 @@ const nothing = (
   ignored: leftByAll(scene, alternatives),
   assumed: [],
   asks: [],
+  doubts: [],
   alternatives: unique(alternatives),
   claims,
 })
+
+/** What was taken from a number in doubt, as it stands or worked out. */
+const doubtsIn = ({ placed }: Scene, entries: readonly Entry[]): TextReading['doubts'] =>
+  entries.flatMap(({ input, from }) => {
+    const one = placed.find(
+      ({ measure, start, end }) => measure.unclear && from && from.start <= start && end <= from.end,
+    )
+    return one ? [{ input, raw: one.measure.raw }] : []
+  })
 
 const found = (scene: Scene, { question, entries, asks, others }: Proposal, claims: readonly Claim[]): TextReading => {
   const main = { question, inputs: inputsOf(entries) }
@@ -79,6 +91,7 @@ const found = (scene: Scene, { question, entries, asks, others }: Proposal, clai
     ignored: ignoredOf(scene, entries),
     assumed: entries.filter(({ assumed }) => assumed).map(({ input }) => input),
     asks,
+    doubts: doubtsIn(scene, entries),
     alternatives: unique(others, main),
     claims,
   }

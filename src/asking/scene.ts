@@ -1,6 +1,7 @@
 // A text as the reader sees it: its pieces, its cues and its measures with their places; and how near a cue stands to a measure.
 import { combine, sameTold } from './combine.ts'
 import { type Cue, type CueTag, cuesOf } from './cues.ts'
+import { doubted } from './doubts.ts'
 import { fold } from './fold.ts'
 import { inEnglish } from './in-english.ts'
 import { languageOf } from './language.ts'
@@ -86,7 +87,7 @@ const inPieces = (typed: string): InPieces => {
 
 export const sceneOf = (typed: string): Scene => {
   const { text, folded, pieces: all, quote } = inPieces(typed)
-  const pieces = combine(all, folded)
+  const pieces = doubted(combine(all, folded), folded, text)
   const cues = cuesOf(pieces)
   const everyPlaced: Placed[] = []
   for (let at = 0; at < pieces.length; at++) {

@@ -12,15 +12,27 @@ import { type Loan, type Reading, shownRaw } from './read.ts'
 import type { Sayer } from './say.ts'
 
 /** What free text adds to the reading of a question: inputs that it must be asked, and those that were not written so. */
-export type AboutText = Pick<TextReading, 'asks' | 'assumed'>
+export type AboutText = Pick<TextReading, 'asks' | 'assumed' | 'doubts'>
 
 export type Work = (name: QuestionName, raw: unknown, say: Sayer, about?: AboutText, loan?: Loan) => Answer
 
 const MOST_BYTES = 10_000
 const bytes = new TextEncoder()
 
-export const withText = (reading: Reading, { asks, assumed }: AboutText): Reading => ({
+const doubtTells: Readonly<Record<string, 'words-around-angle' | 'words-around-hand'>> = {
+  angle: 'words-around-angle',
+  hand: 'words-around-hand',
+}
+
+const doubtFault = ({ input, raw }: AboutText['doubts'][number]): Fault =>
+  fault(doubtTells[input] ?? 'words-around', input, raw, { typed: raw })
+
+export const withText = (reading: Reading, { asks, assumed, doubts }: AboutText): Reading => ({
   ...reading,
+  faults: [
+    ...reading.faults.filter((one) => !doubts.some(({ input }) => input === one.input)),
+    ...doubts.map(doubtFault),
+  ],
   given: reading.given.map((given) => (assumed.includes(given.input) ? { ...given, from: 'assumed' } : given)),
   missing: [...new Set([...reading.missing, ...asks.filter((input) => reading.values[input] === undefined)])],
 })

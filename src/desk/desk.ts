@@ -170,7 +170,7 @@ export const createDesk = ({ system, locale, record, borrow, tagOf, specs }: Des
     (name, raw, say, about, loan) => {
       const question: Question<QuestionName> = questions[name]
       const read = readQuestion(question, raw, loan, about ? undefined : own)
-      const reading = withText(read, about ?? { asks: [], assumed })
+      const reading = withText(read, about ?? { asks: [], assumed, doubts: [] })
       const prefers = own ?? wanted ?? system
       if (reading.faults.length > 0) return refused(name, reading, say)
       if (reading.missing.length > 0) return incomplete(question, reading, say, prefers, loan?.fleet)

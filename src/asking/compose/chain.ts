@@ -25,7 +25,28 @@ const added = /(?:mm|cm|in|inch|inches|["”″])\s?(?:@\s?\d+(?:\.\d+)?\s?°?\s
 /** `50 mm@45` */
 export const tied = /(?:mm|cm|in|inch|inches|["”″])\s?@\s?\d/
 
-export const isChained = ({ scene }: Facts): boolean =>
+/** `50 mm at 30° and 30 mm at 45°`: the second is a link as the first is, though nobody calls it so. */
+export const linksBehind = ({ scene, lengths, lengthsOf, angles }: Facts): readonly Length[] => {
+  const sure = lengthsOf('adapter')
+  const joins = (at: number): boolean => {
+    const piece = scene.pieces[at]
+    return piece !== undefined && piece.kind !== 'measure' && ['and', '&', '+', ','].includes(piece.text)
+  }
+  const isTurned = (length: Length): boolean => angles.some(({ at }) => at === length.at + 1 || at === length.at + 2)
+  return lengths.filter(
+    (one) =>
+      one.role === undefined &&
+      !one.unitless &&
+      isTurned(one) &&
+      joins(one.at - 1) &&
+      angles.some(({ at }) => at === one.at - 2) &&
+      sure.some((link) => isTurned(link) && link.at < one.at && one.at - link.at <= 5),
+  )
+}
+
+export const isChained = (facts: Facts): boolean => linksBehind(facts).length > 0 || isToldChained(facts)
+
+const isToldChained = ({ scene }: Facts): boolean =>
   added.test(scene.folded) || (chained.test(scene.folded) && !eitherOne.test(scene.folded))
 
 const linkText = (length: Length, angle: number | undefined): string =>

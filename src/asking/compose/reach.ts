@@ -8,7 +8,7 @@ import { siOf, textOf } from '../measure.ts'
 import { type Alternative, type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
 import type { Placed } from '../scene.ts'
 import { type Torque, torqueText } from '../torques.ts'
-import { chainEntries, type Direction, eitherOne, isChained, ofLastOrAll, tied } from './chain.ts'
+import { chainEntries, type Direction, eitherOne, isChained, linksBehind, ofLastOrAll, tied } from './chain.ts'
 
 const degrees = (value: number): string => writeQuantity(quantity(value, units['°']))
 
@@ -32,7 +32,7 @@ export const directionsOf = (facts: Facts, every = false): readonly Direction[] 
 }
 
 const adaptersOf = (facts: Facts): readonly Length[] => {
-  const sure = facts.lengthsOf('adapter')
+  const sure = [...facts.lengthsOf('adapter'), ...linksBehind(facts)].sort((one, other) => one.at - other.at)
   // An adapter that moves the fastener 50 mm further out is 50 mm long.
   const all =
     [sure, facts.lengthsOf('extension', 'swivel'), facts.lengthsOf('longer', 'shorter')].find(

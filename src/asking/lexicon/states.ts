@@ -38,6 +38,6 @@ export const bends: ReadonlyArray<readonly [number | undefined, string]> = [
   ],
   [
     undefined,
-    'l shaped|l shape|round the corner|around the corner|bent|angled|at an angle|an angle|dog leg|dogleg|cranked|sideways|to the side|off to one side|off to the side|some angle|some sort of angle|unknown angle|angle unknown|angle not known|funny angle|some kind of angle|off axis|off centre|off center|sticking out sideways|skewed|slanted|diagonal|kinked|odd angle|weird angle|bit of an angle|slight angle|not straight|not in line|crooked|curved',
+    'half a right angle|half right angle|quarter turn|quarter of a turn|eighth turn|eighth of a turn|half a turn|pi|l shaped|l shape|round the corner|around the corner|bent|angled|at an angle|an angle|dog leg|dogleg|cranked|sideways|to the side|off to one side|off to the side|some angle|some sort of angle|unknown angle|angle unknown|angle not known|funny angle|some kind of angle|off axis|off centre|off center|sticking out sideways|skewed|slanted|diagonal|kinked|odd angle|weird angle|bit of an angle|slight angle|not straight|not in line|crooked|curved',
   ],
 ]

@@ -29,6 +29,18 @@ export const faults = {
     allowed: 'eine Zahl, die sich nur auf eine Art lesen lässt',
     hint: 'Das lässt sich auf zwei Arten lesen, {readings}: {options} eingeben.',
   },
+  'words-around': {
+    allowed: 'eine Zahl mit ihrer Einheit, die kein Wort daneben ändert',
+    hint: '„{typed}“ ist so keine eindeutige Zahl. Als eine Zahl mit einer Einheit angeben; Auswahl, Anteil oder Summe vorher ausrechnen.',
+  },
+  'words-around-angle': {
+    allowed: 'Grad, von geradeaus gezählt',
+    hint: '„{typed}“ kann eine andere Richtung sein. Den Winkel von geradeaus an angeben: 0° geradeaus, 90° quer zum Griff, 180° zurück über den Griff.',
+  },
+  'words-around-hand': {
+    allowed: 'eine Länge von der Mitte des Vierkants an',
+    hint: '„{typed}“ zählt vom Griff her. Angeben, wie weit die Hand von der Mitte des Vierkants ist, den Griff entlang.',
+  },
   'not-a-number': { allowed: '{kind}', hint: 'Mit einer Zahl beginnen: {options} eingeben.' },
   exponent: { allowed: '{kind}, ohne Exponent', hint: 'Die Zahl ausschreiben: 1000, nicht 1e3.' },
   'thousands-mark': {

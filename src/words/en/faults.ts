@@ -26,6 +26,18 @@ export const faults = {
     allowed: 'a number that can be read one way only',
     hint: 'This can be read two ways, {readings}: type {options}.',
   },
+  'words-around': {
+    allowed: 'one number with its unit, that no words around it change',
+    hint: '“{typed}” is not one number as it stands. Say it as one number with one unit, with every choice, share or sum already made.',
+  },
+  'words-around-angle': {
+    allowed: 'degrees from straight ahead of the wrench',
+    hint: '“{typed}” may be another direction. Say the angle from straight ahead of the wrench: 0° straight, 90° square to the handle, 180° back along it.',
+  },
+  'words-around-hand': {
+    allowed: 'a length from the centre of the drive',
+    hint: '“{typed}” is of the handle. Say how far the hand is from the centre of the drive, along the handle.',
+  },
   'not-a-number': { allowed: '{kind}', hint: 'Begin with a number: type {options}.' },
   exponent: { allowed: '{kind}, no exponent', hint: 'Write the number out: 1000, not 1e3.' },
   'thousands-mark': {

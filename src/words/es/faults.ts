@@ -29,6 +29,18 @@ export const faults = {
     allowed: 'un número que se pueda leer de una sola manera',
     hint: 'Esto se puede leer de dos maneras, {readings}: escribir {options}.',
   },
+  'words-around': {
+    allowed: 'un número con su unidad, que ninguna palabra de al lado cambie',
+    hint: '“{typed}” no es un número claro tal como está. Decirlo en un número con una unidad, con la elección, la parte o la suma ya hecha.',
+  },
+  'words-around-angle': {
+    allowed: 'grados contados desde recto',
+    hint: '“{typed}” puede ser otra dirección. Decir el ángulo desde recto delante de la llave: 0° recto, 90° a escuadra con el mango, 180° hacia atrás por el mango.',
+  },
+  'words-around-hand': {
+    allowed: 'una longitud desde el centro del cuadrado',
+    hint: '“{typed}” se cuenta desde el mango. Decir a qué distancia del centro del cuadrado está la mano, a lo largo del mango.',
+  },
   'not-a-number': { allowed: '{kind}', hint: 'Empezar con un número: escribir {options}.' },
   exponent: { allowed: '{kind}, sin exponente', hint: 'Escribir el número completo: 1000, no 1e3.' },
   'thousands-mark': {

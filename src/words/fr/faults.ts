@@ -29,6 +29,18 @@ export const faults = {
     allowed: 'un nombre qui ne se lit que d’une façon',
     hint: 'Cela se lit de deux façons, {readings} : taper {options}.',
   },
+  'words-around': {
+    allowed: 'un nombre avec son unité, qu’aucun mot voisin ne change',
+    hint: '« {typed} » n’est pas un nombre clair tel quel. Le dire en un nombre avec une unité, le choix, la part ou la somme déjà faits.',
+  },
+  'words-around-angle': {
+    allowed: 'des degrés comptés depuis tout droit',
+    hint: '« {typed} » peut être une autre direction. Dire l’angle depuis tout droit devant la clé : 0° tout droit, 90° d’équerre avec le manche, 180° en arrière le long du manche.',
+  },
+  'words-around-hand': {
+    allowed: 'une longueur depuis le centre du carré',
+    hint: '« {typed} » se compte depuis le manche. Dire à quelle distance du centre du carré est la main, le long du manche.',
+  },
   'not-a-number': { allowed: '{kind}', hint: 'Commencer par un nombre : taper {options}.' },
   exponent: { allowed: '{kind}, sans exposant', hint: 'Écrire le nombre en entier : 1000, pas 1e3.' },
   'thousands-mark': {
