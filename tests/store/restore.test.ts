@@ -16,7 +16,7 @@ afterEach(() => rmSync(folder, { recursive: true }))
 const at = (name: string): string => join(folder, name)
 const filled = async (name: string, tags: readonly string[]): Promise<void> => {
   const store = await openSqlite(at(name))
-  for (const tag of tags) await appendTo(store, tag, [wrenchEntry(`${name}-${tag}`, tag)])
+  for (const tag of tags) await appendTo(store, tag, [wrenchEntry(`first-${tag}`, tag)])
   await store.close()
 }
 const copied = async (name: string): Promise<string> => {

@@ -11,6 +11,12 @@ export type { Migration }
 
 export const migrations: readonly Migration[] = [register, own, runs]
 
+/** Throws where a store has a schema that only a newer program knows. */
+export const assertKnown = (at: number, known: number): void => {
+  if (at <= known) return
+  throw new Outage('too-new', `the store has schema ${at}, this program knows ${known}: run the newer program`)
+}
+
 export function* migratePlan(dialect: 'sqlite' | 'postgres', all: readonly Migration[] = migrations): Plan<void> {
   yield CompiledQuery.raw(
     'create table if not exists migrations (number integer primary key, brings text not null)' +
@@ -18,10 +24,7 @@ export function* migratePlan(dialect: 'sqlite' | 'postgres', all: readonly Migra
   )
   const rows = yield CompiledQuery.raw('select coalesce(max(number), 0) as number from migrations')
   const { number: at } = rows[0] as { readonly number: number }
-  const known = all.at(-1)?.number ?? 0
-  if (at > known) {
-    throw new Outage('too-new', `the store has schema ${at}, this program knows ${known}: run the newer program`)
-  }
+  assertKnown(at, all.at(-1)?.number ?? 0)
   for (const { number, brings, ...statements } of all.filter((one) => one.number > at)) {
     for (const statement of statements[dialect]) yield CompiledQuery.raw(statement)
     yield CompiledQuery.raw(`insert into migrations (number, brings) values (${number}, '${brings}')`)
