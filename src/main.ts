@@ -13,6 +13,9 @@ import { engineVersion } from './tables/version.ts'
 import { verbs } from './verbs.ts'
 import { visible } from './visible-text.ts'
 
+// What the register's file, its log and its copies hold is not for others on this machine; what is set more narrowly stays so.
+process.umask(process.umask(0o027) | 0o027)
+
 const line = (text: string): void => void process.stdout.write(`${visible(text)}\n`)
 const complain = (text: string): void => void process.stderr.write(`${visible(text)}\n`)
 

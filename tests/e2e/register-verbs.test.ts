@@ -1,11 +1,13 @@
 // What is done to the register from the command line, on the built program and a real file: import, backup, restore, migrate, demo.
 import { execFile, spawn } from 'node:child_process'
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { chmodSync, existsSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { promisify } from 'node:util'
+import Database from 'better-sqlite3'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { readPinHash } from '../../src/faces/http/kiosk/pin.ts'
+import { startService } from '../support/service.ts'
 
 const run = promisify(execFile)
 const root = join(import.meta.dirname, '../..')
@@ -70,6 +72,42 @@ describe('the register from the command line', () => {
     expect(refused.code).toBe(1)
     expect(refused.stderr).toContain('--replace')
     expect((await verb(['restore', copy, '--replace'])).stdout).toContain('the register before is at')
+  })
+
+  it('a copy that was changed is not taken, and what differs is told', async () => {
+    const changed = join(folder, 'changed.db')
+    expect((await verb(['backup', changed])).code).toBe(0)
+    const db = new Database(changed)
+    db.exec('drop trigger entries_no_delete')
+    db.close()
+    const { code, stderr } = await verb(['restore', changed, '--replace'])
+    expect(code).toBe(1)
+    expect(stderr).toContain('trigger entries_no_delete is missing')
+  })
+
+  it('what it makes is not for others on this machine, whatever the shell allows', async () => {
+    const own = join(folder, 'own')
+    const url = `file:${join(own, 'register.db')}`
+    const service = await startService({ DATABASE_URL: url }, [], 'umask 022')
+    expect((await fetch(`${service.url}/board`)).status).toBe(200)
+    const shown = (): Record<string, string> =>
+      Object.fromEntries(readdirSync(own).map((name) => [name, (statSync(join(own, name)).mode & 0o777).toString(8)]))
+    expect(shown()).toEqual({ 'register.db': '640', 'register.db-wal': '640', 'register.db-shm': '640' })
+    expect(statSync(own).mode & 0o007).toBe(0)
+    await service.stop()
+    const before = process.umask(0o022)
+    try {
+      expect((await verb(['backup', join(own, 'copy.db')], url)).code).toBe(0)
+      expect(shown()).toMatchObject({ 'copy.db': '640' })
+      chmodSync(join(own, 'copy.db'), 0o666)
+      expect((await verb(['restore', join(own, 'copy.db')], `file:${join(own, 'again.db')}`)).code).toBe(0)
+      expect(shown()).toMatchObject({ 'again.db': '640' })
+      process.umask(0o077)
+      expect((await verb(['backup', join(own, 'narrow.db')], url)).code).toBe(0)
+      expect(shown()).toMatchObject({ 'narrow.db': '600' })
+    } finally {
+      process.umask(before)
+    }
   })
 
   it('the nightly copy restores before it counts, and a broken one is none', async () => {
