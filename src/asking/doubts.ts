@@ -14,6 +14,8 @@ interface Doubt {
   readonly first: number
   readonly last: number
   readonly unit?: Unit
+  /** Where more can be told than that it is not one number. */
+  readonly as?: 'angle' | 'hand'
   /** The question tells what is wrong with it better than anybody else. */
   readonly isPlain?: true
 }
@@ -33,16 +35,21 @@ const words = (list: string): ReadonlySet<string> => new Set(list.split(' '))
 const isNumber = (measure: Measure | undefined): measure is Measure =>
   measure !== undefined && (measure.kind === 'bare' || measure.kind === 'quantity')
 
+const isSize = (measure: Measure | undefined): boolean => measure?.kind === 'size'
+
 /** `100 or 110 Nm`; but not the same told again in another unit. */
 const either: Rule = (pieces, at, { measure }) => {
   const beside = (step: 1 | -1): Doubt | undefined => {
     const other = measureAt(pieces, at + 2 * step)
-    if (textAt(pieces, at + step) !== 'or' || !isNumber(other) || !isNumber(measure)) return undefined
+    if (textAt(pieces, at + step) !== 'or') return undefined
+    const places = { first: Math.min(at, at + 2 * step), last: Math.max(at, at + 2 * step) }
+    if (isSize(other) && isSize(measure)) return places
+    if (!isNumber(other) || !isNumber(measure)) return undefined
     const isAlike =
       other.kind === 'bare' || measure.kind === 'bare' || other.unit?.dimension === measure.unit?.dimension
     if (!isAlike || other.weight !== measure.weight || sameTold(other, measure)) return undefined
     if (other.value === measure.value && other.unit === measure.unit) return undefined
-    return { first: Math.min(at, at + 2 * step), last: Math.max(at, at + 2 * step) }
+    return places
   }
   return beside(1) ?? beside(-1)
 }
@@ -110,19 +117,20 @@ const direction: Rule = (pieces, at, { measure }) => {
   const isSaid = isDimension(measure, 'angle') || (measure.kind === 'bare' && !measure.fraction)
   if (!isSaid) return undefined
   const unit = units['°']
+  const as = 'angle'
   const isAngle = isDimension(measure, 'angle')
-  if (measure.kind === 'bare' && otherAngles.has(textAt(pieces, at + 1))) return { first: at, last: at + 1, unit }
-  if (isAngle && otherAngles.has(textAt(pieces, at + 1))) return { first: at, last: at + 1 }
+  if (measure.kind === 'bare' && otherAngles.has(textAt(pieces, at + 1))) return { first: at, last: at + 1, unit, as }
+  if (isAngle && otherAngles.has(textAt(pieces, at + 1))) return { first: at, last: at + 1, as }
   if (isAngle && (measure.value === 0 || measure.value === 180)) return undefined
   const isAt = isAngle || leads === at - 2 || backward.has(textAt(pieces, at - 1))
   if (!isAt) return undefined
-  if (backward.has(textAt(pieces, leads))) return { first: leads, last: at, unit }
+  if (backward.has(textAt(pieces, leads))) return { first: leads, last: at, unit, as }
   if (!isAngle) return undefined
-  if (denials.has(textAt(pieces, leads))) return { first: leads, last: at }
-  if (backward.has(textAt(pieces, at + 1))) return { first: at, last: at + 1 }
+  if (denials.has(textAt(pieces, leads))) return { first: leads, last: at, as }
+  if (backward.has(textAt(pieces, at + 1))) return { first: at, last: at + 1, as }
   if (!past.has(textAt(pieces, at + 1))) return undefined
   const next = ['the', 'of'].includes(textAt(pieces, at + 2)) ? at + 3 : at + 2
-  return isAcross(pieces, next) ? { first: at, last: next } : undefined
+  return isAcross(pieces, next) ? { first: at, last: next, as } : undefined
 }
 
 const holding = words('hold holding held hand hands grip gripping gripped choke choked choking')
@@ -136,7 +144,7 @@ const fromTheEnd: Rule = (pieces, at, { measure }) => {
   if (['drive', 'head'].some((word) => word === textAt(pieces, end + 2) || word === textAt(pieces, end + 3)))
     return undefined
   const around = Array.from({ length: FAR }, (_, back) => textAt(pieces, at - 1 - back))
-  return around.some((word) => holding.has(word)) ? { first: at, last: end } : undefined
+  return around.some((word) => holding.has(word)) ? { first: at, last: end, as: 'hand' } : undefined
 }
 
 const counts = words('two three four both')
@@ -195,14 +203,30 @@ export const doubted = (pieces: readonly Piece[], text: string, typed: string): 
     const torn = wholeFrom(pieces, at, text)
     if (torn !== undefined) {
       const raw = typed.slice(torn, piece.end)
-      return { ...piece, measure: { ...piece.measure, doubtful: true, unclear: !LED.test(raw), raw } }
+      return {
+        ...piece,
+        measure: { ...piece.measure, doubtful: true, unclear: LED.test(raw) ? undefined : 'number', raw },
+      }
     }
     for (const rule of rules) {
       const found = rule(pieces, at, piece)
       if (!found) continue
       const raw = typed.slice(pieces[found.first]?.start, pieces[found.last]?.end)
-      const as = found.unit ? { kind: 'quantity' as const, unit: found.unit } : {}
-      return { ...piece, measure: { ...piece.measure, ...as, doubtful: true, unclear: !found.isPlain, raw } }
+      const as = found.unit
+        ? { kind: 'quantity' as const, unit: found.unit }
+        : isSize(piece.measure)
+          ? { name: raw }
+          : {}
+      return {
+        ...piece,
+        measure: {
+          ...piece.measure,
+          ...as,
+          doubtful: true,
+          unclear: found.isPlain ? undefined : (found.as ?? 'number'),
+          raw,
+        },
+      }
     }
     return piece
   })

@@ -16,8 +16,8 @@ export interface Measure {
   readonly weight?: 'lb' | 'kg'
   /** The number can be read two ways: it goes on as it was typed, and the question refuses it with both. */
   readonly doubtful?: boolean
-  /** What stands around it changes it: it goes on with those words, and is refused whatever can be read of it. */
-  readonly unclear?: boolean
+  /** What stands around it changes it: it goes on with those words, and is refused whatever can be read of it; and as what. */
+  readonly unclear?: 'number' | 'angle' | 'hand' | undefined
   /** How the question's own inputs take it, where that is not a number and a unit. */
   readonly name?: string
   /** Several numbers that were written as one list share its number. */

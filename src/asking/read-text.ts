@@ -4,6 +4,7 @@ import type { QuestionName } from '../questions/index.ts'
 import { choose, isSeveral } from './choose.ts'
 import { type Claim, claimsOf } from './claims.ts'
 import { factsOf } from './facts.ts'
+import type { Measure } from './measure.ts'
 import { type Alternative, type Entry, type Inputs, inputsOf, type Proposal } from './proposal.ts'
 import { type Scene, sceneOf } from './scene.ts'
 
@@ -20,7 +21,11 @@ export interface TextReading {
   /** What this text must be asked besides what its question needs. */
   readonly asks: readonly string[]
   /** Inputs whose number is changed by what stands around it, with all of that: refused, whatever can be read of it. */
-  readonly doubts: ReadonlyArray<{ readonly input: string; readonly raw: string }>
+  readonly doubts: ReadonlyArray<{
+    readonly input: string
+    readonly raw: string
+    readonly as: NonNullable<Measure['unclear']>
+  }>
   readonly alternatives: readonly Alternative[]
   readonly claims: readonly Claim[]
 }
@@ -73,16 +78,25 @@ const nothing = (
   claims,
 })
 
+const isOf = ({ start, end }: Scene['placed'][number], { from }: Entry): boolean =>
+  from !== undefined && from.start <= start && end <= from.end
+
 /** What was taken from a number in doubt, as it stands or worked out. */
 const doubtsIn = ({ placed }: Scene, entries: readonly Entry[]): TextReading['doubts'] =>
-  entries.flatMap(({ input, from }) => {
-    const one = placed.find(
-      ({ measure, start, end }) => measure.unclear && from && from.start <= start && end <= from.end,
-    )
-    return one ? [{ input, raw: one.measure.raw }] : []
+  entries.flatMap((entry) => {
+    const one = placed.find((placed) => placed.measure.unclear && isOf(placed, entry))
+    const as = one?.measure.unclear
+    return one && as ? [{ input: entry.input, raw: one.measure.raw, as }] : []
   })
 
-const found = (scene: Scene, { question, entries, asks, others }: Proposal, claims: readonly Claim[]): TextReading => {
+const found = (scene: Scene, proposed: Proposal, claims: readonly Claim[]): TextReading => {
+  const { question, asks, others } = proposed
+  const doubts = doubtsIn(scene, proposed.entries)
+  // Whether something matters is said without any number: one in doubt is left aside.
+  const isLeft = question === 'does-it-matter'
+  const entries = isLeft
+    ? proposed.entries.filter(({ input }) => !doubts.some((one) => one.input === input))
+    : proposed.entries
   const main = { question, inputs: inputsOf(entries) }
   return {
     outcome: 'question',
@@ -91,7 +105,7 @@ const found = (scene: Scene, { question, entries, asks, others }: Proposal, clai
     ignored: ignoredOf(scene, entries),
     assumed: entries.filter(({ assumed }) => assumed).map(({ input }) => input),
     asks,
-    doubts: doubtsIn(scene, entries),
+    doubts: isLeft ? [] : doubts,
     alternatives: unique(others, main),
     claims,
   }

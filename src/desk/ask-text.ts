@@ -19,13 +19,10 @@ export type Work = (name: QuestionName, raw: unknown, say: Sayer, about?: AboutT
 const MOST_BYTES = 10_000
 const bytes = new TextEncoder()
 
-const doubtTells: Readonly<Record<string, 'words-around-angle' | 'words-around-hand'>> = {
-  angle: 'words-around-angle',
-  hand: 'words-around-hand',
-}
+const doubtTells = { number: 'words-around', angle: 'words-around-angle', hand: 'words-around-hand' } as const
 
-const doubtFault = ({ input, raw }: AboutText['doubts'][number]): Fault =>
-  fault(doubtTells[input] ?? 'words-around', input, raw, { typed: raw })
+const doubtFault = ({ input, raw, as }: AboutText['doubts'][number]): Fault =>
+  fault(doubtTells[as], input, raw, { typed: raw })
 
 export const withText = (reading: Reading, { asks, assumed, doubts }: AboutText): Reading => ({
   ...reading,

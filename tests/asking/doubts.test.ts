@@ -46,6 +46,8 @@ describe('what the words around it change', () => {
     'wrench a foot and a half, crowfoot 2 in straight, 75 ft-lb, what do I set?',
     'I hold my 400 mm click wrench 100 mm from the end, set 80 Nm',
     'M10 1 234,5 N clamp k 0.2 torque?',
+    'clamp force of M8 or M10 at 25 Nm dry?',
+    'tester says 97 or 98 Nm at 100 Nm, pass?',
   ])('“%s” is refused', (text) => {
     expect([ask(text).status, ask(text).results]).toEqual(['refused', {}])
   })
@@ -63,6 +65,12 @@ describe('what the words around it change', () => {
 })
 
 describe('what they do not change', () => {
+  it('whether something matters is told without the number in doubt', () => {
+    const answer = ask('does a 9" or 12" vertical extension change 107 ft-lbs?')
+    expect([answer.status, answer.question]).toEqual(['answered', 'does-it-matter'])
+    expect(answer.given.some(({ input }) => input === 'length')).toBe(false)
+  })
+
   it.each([
     // 100 · 400 / (400 + 50 cos 45°), and so on by S = T L/(L + A cos φ).
     ['50 mm crowfoot at 45 degrees to the wrench, 100 Nm', '91.9 N·m'],

@@ -31,7 +31,7 @@ export const faults = {
   },
   'words-around': {
     allowed: 'eine Zahl mit ihrer Einheit, die kein Wort daneben ändert',
-    hint: '„{typed}“ ist so keine eindeutige Zahl. Als eine Zahl mit einer Einheit angeben; Auswahl, Anteil oder Summe vorher ausrechnen.',
+    hint: '„{typed}“ ist so kein eindeutiger Wert. Als einen Wert in Ziffern mit einer Einheit angeben; Auswahl, Anteil oder Summe vorher ausrechnen.',
   },
   'words-around-angle': {
     allowed: 'Grad, von geradeaus gezählt',

@@ -27,8 +27,8 @@ export const faults = {
     hint: 'This can be read two ways, {readings}: type {options}.',
   },
   'words-around': {
-    allowed: 'one number with its unit, that no words around it change',
-    hint: '“{typed}” is not one number as it stands. Say it as one number with one unit, with every choice, share or sum already made.',
+    allowed: 'one value in digits with its unit, that no words around it change',
+    hint: '“{typed}” is not one value as it stands. Say it as one value in digits with one unit, every choice, share or sum already made.',
   },
   'words-around-angle': {
     allowed: 'degrees from straight ahead of the wrench',

@@ -31,7 +31,7 @@ export const faults = {
   },
   'words-around': {
     allowed: 'un número con su unidad, que ninguna palabra de al lado cambie',
-    hint: '“{typed}” no es un número claro tal como está. Decirlo en un número con una unidad, con la elección, la parte o la suma ya hecha.',
+    hint: '“{typed}” no es un valor claro tal como está. Decirlo en un valor en cifras con una unidad, con la elección, la parte o la suma ya hecha.',
   },
   'words-around-angle': {
     allowed: 'grados contados desde recto',

@@ -31,7 +31,7 @@ export const faults = {
   },
   'words-around': {
     allowed: 'un nombre avec son unité, qu’aucun mot voisin ne change',
-    hint: '« {typed} » n’est pas un nombre clair tel quel. Le dire en un nombre avec une unité, le choix, la part ou la somme déjà faits.',
+    hint: '« {typed} » n’est pas une valeur claire telle quelle. La dire en une valeur en chiffres avec une unité, le choix, la part ou la somme déjà faits.',
   },
   'words-around-angle': {
     allowed: 'des degrés comptés depuis tout droit',
