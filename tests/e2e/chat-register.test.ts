@@ -279,3 +279,27 @@ describe('the register in chat', () => {
 
   it('sent nothing that Discord would not take', () => expect(discord.violations).toEqual([]))
 })
+
+describe('a bot that anybody may invite', () => {
+  it('writes for nobody before the servers of the shop are named, says so, and answers all the same', async () => {
+    const open = await startFakeDiscord({ isPublic: true })
+    const start = (more: Readonly<Record<string, string>>) =>
+      startService({ DISCORD_TOKEN: open.token, DISCORD_API_URL: open.url, DISCORD_KEEPER_ROLE: KEEPERS, ...more })
+    const card = { tag: 'W-70', name: 'Long one', 'wrench-type': 'click', most: '200 N·m' }
+    const add: Ask = { command: 'wrench', subcommand: 'add', options: card, ...as([], MANAGE_GUILD) }
+    const contentOf = async (): Promise<string> => JSON.stringify((await open.interaction(add)).data)
+    const unnamed = await start({})
+    await open.ready()
+    await open.until('the commands are registered', () => open.commands.length > 0)
+    expect(await contentOf()).toContain('DISCORD_SERVERS to 400000000000000001')
+    const ready = await fetch(`${unnamed.url}/readyz`)
+    expect([ready.status, await ready.text()]).toEqual([200, expect.stringContaining('DISCORD_SERVERS')])
+    expect((await open.interaction({ command: 'wrench', subcommand: 'list' })).status).toBe(204)
+    await unnamed.stop()
+    const named = await start({ DISCORD_SERVERS: '400000000000000001' })
+    await open.ready()
+    expect(await contentOf()).toContain('W-70')
+    named.kill()
+    await open.close()
+  })
+})

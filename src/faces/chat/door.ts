@@ -19,6 +19,7 @@ import { createPlaces } from './messages/places.ts'
 import { sendReply } from './messages/sending.ts'
 import { type RegistrationPlan, register } from './registration.ts'
 import { startRetention } from './retention.ts'
+import { askApplication } from './wire/application.ts'
 import { createCallbacks } from './wire/callback.ts'
 import { createEdits } from './wire/edit.ts'
 import { createPosted, type TakePosted } from './wire/posted.ts'
@@ -78,6 +79,10 @@ export interface Chat {
 /** What was taken is finished within this; a program that ends is given some seconds in all. */
 const FINISH_MS = 5000
 
+/** Whoever manages a server of their own would be a keeper. */
+const UNGUARDED =
+  'anybody may invite the bot, so nobody writes in chat: name the servers of the shop in DISCORD_SERVERS'
+
 const commandsOf = (topics: readonly Topic[], desk: Desk) =>
   buildCommands(topics, languageFor(undefined, desk.locale).words)
 
@@ -93,7 +98,8 @@ export const registerCommands = async (
 export const openChat = (parts: ChatParts): Chat => {
   const { settings, desk, topics, now, log } = parts
   const bot = botRest(settings)
-  const { handling, offers, work } = buildHandling(parts, bot)
+  let isOpenToAll = false
+  const { handling, offers, work } = buildHandling(parts, bot, () => isOpenToAll)
   const lost = (delivery: string, error: unknown): void =>
     log.warn({ err: error, delivery }, 'a chat answer did not arrive')
   const callbacks = createCallbacks({ rest: callbackRest(settings), now, told: lost })
@@ -107,8 +113,14 @@ export const openChat = (parts: ChatParts): Chat => {
         log.warn({ err: error, arrived, channel: heard.channel }, 'a reply did not arrive'),
       ),
   })
+  const isUnguarded = (): boolean => isOpenToAll && settings.servers === undefined
   const registering = startRegistering({
-    register: () => register(bot, settings.applicationId, commandsOf(topics, desk)),
+    register: async () => {
+      const application = await askApplication(bot)
+      isOpenToAll = application.isOpenToAll
+      if (isUnguarded()) log.warn({}, UNGUARDED)
+      return register(bot, settings.applicationId ?? application.id, commandsOf(topics, desk))
+    },
     log,
   })
   const digesting = startDigest(parts, bot, languageFor(undefined, desk.locale).words)
@@ -127,7 +139,11 @@ export const openChat = (parts: ChatParts): Chat => {
       : undefined
   const hushed = (): readonly string[] => (callbacks.isHushed() ? ['Discord asks this address to wait'] : [])
   return {
-    troubles: () => [...(gateway ? gateway.troubles() : registering.troubles()), ...hushed()],
+    troubles: () => [
+      ...(gateway ? gateway.troubles() : registering.troubles()),
+      ...hushed(),
+      ...(isUnguarded() ? [UNGUARDED] : []),
+    ],
     posted:
       gateway || settings.publicKey === undefined
         ? undefined

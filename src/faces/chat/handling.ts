@@ -21,10 +21,10 @@ export interface Handling {
 }
 
 /** `rest` speaks as the bot: what is told in a channel of a server goes that way. */
-export const buildHandling = (parts: ChatParts, rest: REST): Handling => {
+export const buildHandling = (parts: ChatParts, rest: REST, isOpenToAll: () => boolean): Handling => {
   const { desk, topics, pictures, shop, store, specs, now, retentionDays, log } = parts
   const { keeperRole: keeper, mechanicRole: mechanic, servers } = parts.settings
-  const roles = { keeper, mechanic, servers }
+  const roles = { keeper, mechanic, servers, isOpenToAll }
   const likings = createLikings(store, now)
   const recent = createRecent(now)
   const tell: TellChannel = (channel, body) =>

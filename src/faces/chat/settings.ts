@@ -15,7 +15,7 @@ import { askerOf } from './asker.ts'
 import { type Likings, ownScope, serverScope } from './liking.ts'
 import { describe } from './option.ts'
 import { textsOf } from './reading.ts'
-import { roleIn, type WriterRoles } from './register/rights.ts'
+import { refusalFor, roleIn, type WriterRoles } from './register/rights.ts'
 import { type ChatReply, escapeChat, privateLine } from './reply.ts'
 
 const NAME = 'settings'
@@ -192,7 +192,8 @@ export const handleSettings = async (
     return privateLine(lines.join('\n'))
   }
   if (guild === undefined) return privateLine(settings.onlyServer)
-  if (roleIn(interaction, parts.roles) !== 'keeper') return privateLine(settings.forbidden)
+  if (roleIn(interaction, parts.roles) !== 'keeper')
+    return privateLine(refusalFor(interaction, parts.roles, words, settings.forbidden))
   const lines = part.name === 'server' ? await setServer(guild, texts, parts, words) : []
   if (part.name === 'digest') await setDigest(texts['channel'], parts)
   return privateLine([...lines, await serverText(guild, parts, words)].join('\n'))

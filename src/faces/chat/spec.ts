@@ -11,7 +11,7 @@ import { type Spec, type Specs, specInputs } from '../../desk/specs.ts'
 import type { Language, Words } from '../../words/index.ts'
 import { describe } from './option.ts'
 import { textsOf } from './reading.ts'
-import { roleIn, type WriterRoles } from './register/rights.ts'
+import { refusalFor, roleIn, type WriterRoles } from './register/rights.ts'
 import { type ChatReply, escapeChat, privateLine } from './reply.ts'
 
 const NAME = 'spec'
@@ -77,7 +77,7 @@ export const handleSpec = async (
   const by = { role: 'keeper', door: 'chat' } as const
   if (interaction.type === InteractionType.MessageComponent) {
     if (interaction.data.custom_id !== TAKE_OUT || !('values' in interaction.data)) return undefined
-    if (!isKeeper) return privateLine(words.chat.settings.forbidden)
+    if (!isKeeper) return privateLine(refusalFor(interaction, roles, words, words.chat.settings.forbidden))
     const isGone = await specs.remove(interaction.data.values[0] ?? '', by)
     return privateLine(isGone ? spec.takenOut : spec.none)
   }
@@ -86,7 +86,7 @@ export const handleSpec = async (
   if (part?.type !== ApplicationCommandOptionType.Subcommand) return undefined
   const texts = textsOf(part.options)
   if (part.name === 'find') return listed(await specs.find(texts['text'] ?? ''), words, isKeeper)
-  if (!isKeeper) return privateLine(words.chat.settings.forbidden)
+  if (!isKeeper) return privateLine(refusalFor(interaction, roles, words, words.chat.settings.forbidden))
   const faults = await specs.add(texts, interaction.id, by)
   if (faults.length === 0)
     return privateLine(`${spec.added}\n${lineOf({ id: '', title: '', where: '', covers: '', ...texts })}`)

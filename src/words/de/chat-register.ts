@@ -32,6 +32,8 @@ export const chatRegister = {
   noSuchWrench: 'Kein Schlüssel mit dieser Kennung ist im Verzeichnis: /schlüssel liste.',
   forbidden:
     'Hier zu schreiben ist mit diesem Zugang nicht erlaubt. Karten schreiben Keeper (Recht „Server verwalten“, oder die Keeper-Rolle dieser Werkstatt); Prüfungen und Ereignisse auch Mechaniker.',
+  openToAll:
+    'Jeder darf diesen Bot in seinen eigenen Server holen, darum schreibt hier niemand, bevor die Werkstatt ihre Server nennt: DISCORD_SERVERS auf {server} setzen, oder die öffentliche Einladung des Bots abschalten, und neu starten.',
   formOld: 'Dieses Formular ist zu alt. Mit /schlüssel prüfungen neu beginnen.',
   modal: {
     title: 'Prüfung von {wrench}',

@@ -32,6 +32,8 @@ export const chatRegister = {
   noSuchWrench: 'No wrench of this tag is in the register: /wrench list.',
   forbidden:
     'You may not write this here. Cards are written by keepers (Manage Server, or the keeper role of this shop); checks and events by mechanics as well.',
+  openToAll:
+    'Anybody may take this bot into their own server, so nobody writes here until the shop names its servers: set DISCORD_SERVERS to {server}, or switch the bot’s public invitation off, and start it again.',
   formOld: 'This form is too old. Begin again with /wrench checks.',
   modal: {
     title: 'Check of {wrench}',

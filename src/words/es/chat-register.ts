@@ -32,6 +32,8 @@ export const chatRegister = {
   noSuchWrench: 'En el registro no hay ninguna llave con esta etiqueta: /llave lista.',
   forbidden:
     'Aquí no tiene permiso para escribir esto. Las fichas las escriben los encargados (keeper: permiso «Gestionar servidor» o el rol de encargado de este taller); las comprobaciones y los sucesos, también los mecánicos.',
+  openToAll:
+    'Cualquiera puede llevar este bot a su propio servidor; por eso nadie escribe aquí hasta que el taller nombre los suyos: poner {server} en DISCORD_SERVERS, o quitar la invitación pública del bot, y volver a iniciarlo.',
   formOld: 'Este formulario es demasiado antiguo. Empezar de nuevo con /llave comprobaciones.',
   modal: {
     title: 'Comprobación de {wrench}',

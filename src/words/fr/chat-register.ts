@@ -32,6 +32,8 @@ export const chatRegister = {
   noSuchWrench: 'Aucune clé de ce repère n’est dans le registre : /clé liste.',
   forbidden:
     'Vous ne pouvez pas écrire ceci ici. Les fiches sont écrites par les responsables (« Gérer le serveur », ou le rôle de responsable de cet atelier) ; les contrôles et les événements aussi par les mécaniciens.',
+  openToAll:
+    'N’importe qui peut prendre ce bot sur son propre serveur : personne n’écrit ici avant que l’atelier nomme ses serveurs. Mettre {server} dans DISCORD_SERVERS, ou couper l’invitation publique du bot, puis le redémarrer.',
   formOld: 'Ce formulaire est trop ancien. Recommencer avec /clé contrôles.',
   modal: {
     title: 'Contrôle de {wrench}',

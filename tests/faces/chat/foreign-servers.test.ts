@@ -1,7 +1,9 @@
 // Whoever manages a server of their own is nobody here: they may take the bot along for themselves, or invite it.
 import { describe, expect, it } from 'vitest'
-import { roleIn } from '../../../src/faces/chat/register/rights.ts'
+import { refusalFor, roleIn } from '../../../src/faces/chat/register/rights.ts'
+import { languageFor, languages } from '../../../src/words/index.ts'
 
+const english = languageFor('en', 'en').words
 const member = { roles: [], permissions: '32' }
 const roles = { keeper: undefined, mechanic: undefined }
 const [shop, theirs] = ['400000000000000001', '400000000000000002']
@@ -20,5 +22,19 @@ describe('as whom somebody writes', () => {
     const in_ = (guild: string) => ({ member, guild_id: guild, authorizing_integration_owners: { '0': guild } })
     expect(roleIn(in_(theirs), named)).toBeUndefined()
     expect(roleIn(in_(shop), named)).toBe('keeper')
+  })
+
+  it('is nobody anywhere while strangers may take the bot along and no server is named; and it is told what to do', () => {
+    const open = { ...roles, isOpenToAll: () => true }
+    const here = { member, guild_id: shop, authorizing_integration_owners: { '0': shop } }
+    expect(roleIn(here, open)).toBeUndefined()
+    expect(roleIn(here, { ...open, servers: [shop] })).toBe('keeper')
+    expect(roleIn(here, { ...open, isOpenToAll: () => false })).toBe('keeper')
+    for (const language of Object.values(languages)) {
+      expect(refusalFor(here, open, language.words, 'no')).toContain(`DISCORD_SERVERS`)
+      expect(refusalFor(here, open, language.words, 'no')).toContain(shop)
+    }
+    expect(refusalFor(here, { ...open, servers: [theirs] }, english, 'no')).toBe('no')
+    expect(refusalFor(here, roles, english, 'no')).toBe('no')
   })
 })

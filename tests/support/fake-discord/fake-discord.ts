@@ -31,6 +31,8 @@ export interface FakeOptions {
   identifiesADay?: number
   heartbeatMs?: number
   faultFor?: FaultFor
+  /** Strangers may invite the bot. */
+  isPublic?: boolean
   /** Unavailable guilds in READY. */
   guilds?: readonly Json[]
 }
@@ -79,6 +81,7 @@ export async function startFakeDiscord(options: FakeOptions = {}) {
     botUser,
     ledger,
     channels,
+    isPublic: options.isPublic ?? false,
     shelf,
     gatewayInformation: () => ({
       url: gateway.url,

@@ -30,6 +30,7 @@ export interface RouteTable {
   botUser: Json
   ledger: Ledger
   channels: Channels
+  isPublic: boolean
   shelf: ReturnType<typeof commandShelf>
   gatewayInformation: () => Json
   onCallback: (record: CallbackRecord) => void
@@ -72,6 +73,7 @@ export function buildRoutes(about: RouteTable): Route[] {
     name: about.botUser['username'],
     description: '',
     flags: 0,
+    bot_public: about.isPublic,
     bot: about.botUser,
   }
   const refuseCommands = (list: unknown): Answer | undefined => {

@@ -5,7 +5,7 @@ import type { Shop } from '../../../desk/shop.ts'
 import { textsOf } from '../../../keeping/texts.ts'
 import type { Language } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
-import { roleIn, type WriterRoles } from '../register/rights.ts'
+import { refusalFor, roleIn, type WriterRoles } from '../register/rights.ts'
 import { type ChatReply, privateLine } from '../reply.ts'
 
 export type SaveToWrench = (
@@ -20,7 +20,7 @@ export const saverOf =
   async (tag, texts, interaction, language) => {
     const { words } = language
     const role = roleIn(interaction, roles)
-    if (role !== 'keeper') return privateLine(words.chatRegister.forbidden)
+    if (role !== 'keeper') return privateLine(refusalFor(interaction, roles, words, words.chatRegister.forbidden))
     if (Object.keys(texts).length === 0) return privateLine(words.chat.save.nothing)
     const found = await shop.wrench(tag)
     if (!found) return privateLine(words.chatRegister.noSuchWrench)

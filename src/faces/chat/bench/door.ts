@@ -15,7 +15,7 @@ import { pictureFrom } from '../picture.ts'
 import { readPart } from '../reading.ts'
 import { message } from '../register/layout.ts'
 import { faultLines, refused } from '../register/refusal.ts'
-import { roleIn, type WriterRoles } from '../register/rights.ts'
+import { refusalFor, roleIn, type WriterRoles } from '../register/rights.ts'
 import { type ChatReply, escapeChat, type Picture, privateLine } from '../reply.ts'
 import { keepsRun, runKeeps } from './commands.ts'
 
@@ -95,7 +95,7 @@ export const createBenchDoor = ({ shop, roles, pictures }: BenchDoorParts): Benc
   ): Promise<ChatReply> => {
     const { words } = language
     const role = roleIn(interaction, roles)
-    if (!role) return privateLine(words.chatRegister.forbidden)
+    if (!role) return privateLine(refusalFor(interaction, roles, words, words.chatRegister.forbidden))
     const isDayTold = raw['date'] !== undefined
     const whole = { date: shop.today().today, ...raw }
     const kept = await shop.keep(runKeeps[word], whole, { role, door: 'chat', key: `chat-${interaction.id}` })
@@ -113,7 +113,7 @@ export const createBenchDoor = ({ shop, roles, pictures }: BenchDoorParts): Benc
   const mend = async (word: RunMend, raw: Raw, interaction: APIInteraction, language: Language): Promise<ChatReply> => {
     const { words } = language
     const role = roleIn(interaction, roles)
-    if (!role) return privateLine(words.chatRegister.forbidden)
+    if (!role) return privateLine(refusalFor(interaction, roles, words, words.chatRegister.forbidden))
     const kept = await mendReadings(shop, word, raw, { role, door: 'chat', key: `chat-${interaction.id}` })
     if (kept.kind === 'forbidden') return privateLine(words.chatRegister.forbidden)
     if (kept.kind === 'refused') return refused(faultLines(kept, language), language)

@@ -16,7 +16,7 @@ import { keeps } from './commands.ts'
 import { button, checkForm, type FormTexts, rawOfForm, row, textsOfForm } from './form.ts'
 import { keptMessage } from './layout.ts'
 import { faultLines, refused } from './refusal.ts'
-import { roleIn, type WriterRoles } from './rights.ts'
+import { refusalFor, roleIn, type WriterRoles } from './rights.ts'
 import { createViews } from './views.ts'
 
 export interface RegisterDoorParts {
@@ -82,7 +82,7 @@ export const createRegisterDoor = ({ shop, roles, pictures, now: clock }: Regist
     const { words } = language
     const role = roleIn(interaction, roles)
     const kind = keeps[word]?.kind
-    if (!role || !kind) return privateLine(words.chatRegister.forbidden)
+    if (!role || !kind) return privateLine(refusalFor(interaction, roles, words, words.chatRegister.forbidden))
     const { today } = shop.today()
     const dayAssumed = kind === 'event' && raw['date'] === undefined
     const whole = {
@@ -125,7 +125,7 @@ export const createRegisterDoor = ({ shop, roles, pictures, now: clock }: Regist
   ): Promise<ChatReply> => {
     const { words } = language
     const role = roleIn(interaction, roles)
-    if (!role) return privateLine(words.chatRegister.forbidden)
+    if (!role) return privateLine(refusalFor(interaction, roles, words, words.chatRegister.forbidden))
     if (done.has(one.form)) return privateLine(words.chatRegister.known)
     const raw = rawOfForm(one.tag, one.texts)
     const read = await checkingOf(shop).grow(raw, language)
@@ -168,7 +168,8 @@ export const createRegisterDoor = ({ shop, roles, pictures, now: clock }: Regist
     const { words } = language
     const [what, name = ''] = customId.split(/:(.*)/s)
     if (what === 'check') {
-      if (!roleIn(interaction, roles)) return privateLine(words.chatRegister.forbidden)
+      if (!roleIn(interaction, roles))
+        return privateLine(refusalFor(interaction, roles, words, words.chatRegister.forbidden))
       return openForm(`check:${name}`, name, { way: 'pull', when: `${shop.today().today} as-found` }, language)
     }
     if (what !== 'again' && what !== 'sure') return undefined

@@ -1,11 +1,15 @@
 // As whom somebody writes in chat: by Discord's permission, or by a role that the shop chose. In a direct message nobody does.
 import { type APIInteractionGuildMember, PermissionFlagsBits } from 'discord.js'
+import type { Words } from '../../../words/index.ts'
+import { render } from '../../../words/render.ts'
 
 export interface WriterRoles {
   readonly keeper: string | undefined
   readonly mechanic: string | undefined
   /** The shop's own servers; where none is named, every server that has the bot. */
   readonly servers?: readonly string[] | undefined
+  /** Whether strangers may take the bot into servers of their own: then nobody writes before the shop's own are named. */
+  readonly isOpenToAll?: () => boolean
 }
 
 /** Where no role is named, Discord's own permissions decide. */
@@ -27,11 +31,11 @@ const BY_SERVER = '0'
 /** Whether it is one of the shop's own servers, to which the bot itself belongs. */
 const isOurs = (
   { guild_id: guild, authorizing_integration_owners: owners }: MemberThere,
-  { servers }: WriterRoles,
+  { servers, isOpenToAll }: WriterRoles,
 ): boolean =>
   guild !== undefined &&
   (owners === undefined || owners[BY_SERVER] === guild) &&
-  (servers === undefined || servers.includes(guild))
+  (servers === undefined ? isOpenToAll?.() !== true : servers.includes(guild))
 
 export const roleIn = (there: MemberThere, roles: WriterRoles): 'keeper' | 'mechanic' | undefined => {
   const { member } = there
@@ -40,3 +44,9 @@ export const roleIn = (there: MemberThere, roles: WriterRoles): 'keeper' | 'mech
   if (has(roles.keeper) || (BigInt(member.permissions) & MANAGING) !== 0n) return 'keeper'
   return has(roles.mechanic) ? 'mechanic' : undefined
 }
+
+/** What is said to who may not write: what the shop has to do first where nobody may, else the words of the door. */
+export const refusalFor = ({ guild_id }: MemberThere, roles: WriterRoles, words: Words, otherwise: string): string =>
+  guild_id !== undefined && roles.servers === undefined && roles.isOpenToAll?.() === true
+    ? render(words.chatRegister.openToAll, () => guild_id)
+    : otherwise
