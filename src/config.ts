@@ -146,7 +146,8 @@ export const settings = {
   TRUST_PROXY: {
     schema: proxies,
     without: 'false',
-    allowed: 'true, false, or the addresses of the proxies: 10.0.0.0/8, loopback',
+    allowed:
+      'false, the addresses of the proxies (10.0.0.0/8, loopback), or true where nobody but a proxy reaches the port',
   },
   RETENTION_DAYS: {
     schema: z
