@@ -72,7 +72,8 @@ export const settings = {
   PUBLIC_URL: {
     schema: httpUrl,
     without: undefined,
-    allowed: 'the http or https address by which phones reach this desk, for the codes on its pages',
+    allowed:
+      'the http or https address by which browsers and phones reach this desk: for the codes on its pages, and the one name of the wide world under which forms are taken',
   },
   PORT: { schema: port, without: '8080', allowed: 'a whole number from 0 to 65535' },
   DISCORD_TOKEN: { schema: z.string().min(1), without: undefined, allowed: "the bot's token; without it chat is off" },
