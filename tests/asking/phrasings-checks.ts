@@ -87,6 +87,19 @@ export const checkPhrasings: readonly Phrasing[] = [
   ['wrench is out by 6 Nm at 150', 'choice'],
   ['off by 2 Nm at 50 Nm, is that a fail at 4%?', 'choice'],
   ['it reads 2 Nm high when set to 40 Nm, tolerance 4 percent', 'choice'],
+  // How much would matter is the asker's own.
+  [
+    'compare 100.2 100.4 99.8 vs 101.9 102.2 101.7 margin 2%',
+    'compare answered',
+    'not decided whether it matters: B is 1.798 % higher than A (1.149 % to 2.45 % at 95 %), against a margin of ±2 %',
+  ],
+  ['A 48.9 49.3 49.0, B 51.2 50.8 51.0, does 5% matter', 'compare answered', 'inside ±5 %'],
+  [
+    'compare 100.2 100.4 99.8 Nm against 101.9 102.2 101.7 Nm, a difference under 1 % does not matter, 99 % sure',
+    'compare answered',
+    'at 99 %), against a margin of ±1 %',
+  ],
+  ['compare 100.2 100.4 99.8 vs 101.9 102.2 101.7, margin 2% or 3%', 'compare incomplete'],
   // Words of side that are none.
   ['20 Nm high tensile bolt M8?', 'clamp-force incomplete'],
   ['torque M10 to 45 Nm, 5 Nm lower than spec 50 Nm ok?', 'out-of-scope'],

@@ -69,6 +69,9 @@ export const composeScale = (facts: Facts): Proposal => {
   })
 }
 
+/** %: nobody calls so much a margin, and less no confidence. */
+const LEAST_SURE = 60
+
 /** Two rows of readings are compared; single readings are asked for again, several of each. */
 export const composeCompare = (facts: Facts): Proposal => {
   const lists = new Map<number, Placed[]>()
@@ -81,7 +84,15 @@ export const composeCompare = (facts: Facts): Proposal => {
       start: places[0]?.start ?? 0,
       end: places.at(-1)?.end ?? 0,
     })
-  return proposal('compare', [row('a', a), row('b', b)])
+  const sure = facts.percents.filter(({ measure }) => measure.value >= LEAST_SURE)
+  const margins = facts.percents.filter((one) => !sure.includes(one))
+  const shareOf = (input: string, [one, ...more]: readonly Placed[]): Entry | undefined =>
+    one && more.length === 0 ? entry(input, textOf(one.measure), one) : undefined
+  // Of several shares none is taken, and none is put in their place.
+  const asks = margins.length > 1 ? ['margin'] : []
+  return proposal('compare', [row('a', a), row('b', b), shareOf('margin', margins), shareOf('confidence', sure)], {
+    asks,
+  })
 }
 
 const dates = (facts: Facts): Placed | undefined => facts.scene.placed.find(({ measure }) => measure.kind === 'date')
