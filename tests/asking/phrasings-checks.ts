@@ -100,6 +100,13 @@ export const checkPhrasings: readonly Phrasing[] = [
     'at 99 %), against a margin of ±1 %',
   ],
   ['compare 100.2 100.4 99.8 vs 101.9 102.2 101.7, margin 2% or 3%', 'compare incomplete'],
+  // 500 / (5 · 0.88): what a multiplier loses is no part of its torque ratio.
+  ['multiplier ratio 5:1 loses 12%, need 500 Nm', 'multiplier answered', '113.6 N·m'],
+  [
+    'crowfoot 50 mm straight, 400 mm wrench, tolerance 3 %, 100 Nm what do I set',
+    'adapter-setting answered',
+    '88.9 N·m',
+  ],
   // Words of side that are none.
   ['20 Nm high tensile bolt M8?', 'clamp-force incomplete'],
   ['torque M10 to 45 Nm, 5 Nm lower than spec 50 Nm ok?', 'out-of-scope'],

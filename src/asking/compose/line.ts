@@ -109,16 +109,22 @@ const ratioOf = (facts: Facts) => {
     : first
 }
 
+/** `loses 12 %`, `12 % losses`; what a book adds for losses is a rule of its own. */
+const LOSS = /\b(?:loses?|lost|loss(?:es)? of) (?:about |around )?\d|(?:%|percent) loss(?:es)?\b/
+
 export const composeMultiplier = (facts: Facts): Proposal => {
   const { scene } = facts
   const ratio = ratioOf(facts)
   const gears = /\b(?:turns?|gear) ratio\b|\d ?: ?1 (?:turns?|gears?)\b|\bturns? in\b/.test(scene.folded)
   const efficiency = percentBy(facts, 'loss')
   const given = /\beff(?:icien\w*)?\b/.test(scene.folded) ? efficiency : undefined
+  // `5:1, loses 12 %`: what is left of the turns is the efficiency, shown as assumed.
+  const isLoss = given === undefined && LOSS.test(scene.folded)
+  const left = efficiency && isLoss && efficiency.measure.value < 50 ? 100 - efficiency.measure.value : undefined
   const ratioEntry =
     ratio &&
     entry(
-      gears || given ? 'turns-ratio' : 'torque-ratio',
+      gears || given || left !== undefined ? 'turns-ratio' : 'torque-ratio',
       writeQuantity(quantity(ratio.measure.value, units['1'])),
       ratio,
     )
@@ -126,7 +132,7 @@ export const composeMultiplier = (facts: Facts): Proposal => {
   const dialled = facts.torques.some(({ role }) => role === 'dialled') && !scene.has('ask-setting')
   const output = (scene.has('ask-got') || dialled) && !facts.torques.some(({ role }) => role === 'wanted')
   const { torque } = pickTorque(facts, output ? ['dialled', undefined] : ['wanted', undefined, 'dialled'])
-  const out = output && ratio && torque?.unit && !gears && !given
+  const out = output && ratio && torque?.unit && !gears && !given && left === undefined
   // What came out is what went in times the ratio: the question is asked the other way round, and shows both.
   const reached = out
     ? writeQuantity(quantity(Number((torque.measure.value * ratio.measure.value).toPrecision(12)), torque.unit))
@@ -139,6 +145,7 @@ export const composeMultiplier = (facts: Facts): Proposal => {
         : torqueEntry('torque', torque),
     ratioEntry,
     given && entry('efficiency', textOf(given.measure), given),
+    left === undefined ? undefined : entry('efficiency', `${Number(left.toPrecision(6))} %`, efficiency, true),
   ]
   return proposal('multiplier', entries, { others: output ? [] : unitOffers('multiplier', entries, 'torque', torque) })
 }

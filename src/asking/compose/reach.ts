@@ -2,7 +2,8 @@
 import { quantity } from '../../core/quantity.ts'
 import { writeQuantity } from '../../core/quantity-text.ts'
 import { units } from '../../core/unit.ts'
-import { bendAngles, type Facts, looseAngles, pickTorque } from '../facts.ts'
+import { bendAngles, type Facts, looseAngles, percentBy, pickTorque } from '../facts.ts'
+import { isHalfWidth } from '../half-width.ts'
 import type { Length } from '../lengths.ts'
 import { siOf, textOf } from '../measure.ts'
 import { type Alternative, type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
@@ -96,6 +97,15 @@ export const rangeEntries = (facts: Facts): Entry[] =>
 const onceEach = (entries: readonly Entry[]): Entry[] =>
   entries.filter(({ input }, index) => entries.findIndex((one) => one.input === input) === index)
 
+/** What the wrench is told to be good for: it widens the doubt, and moves no setting. */
+const toleranceOf = (facts: Facts): Entry | undefined => {
+  const [one, ...more] = facts.percents.filter((percent) => isHalfWidth(facts, percent))
+  const told = one ?? percentBy(facts, 'tolerance')
+  return told && more.length === 0 && !facts.scene.has('of-scale')
+    ? entry('tolerance', textOf(told.measure), told)
+    : undefined
+}
+
 const reachOf = (facts: Facts): Reach => {
   const { lever, rivals } = straightLever(facts)
   const links = adaptersOf(facts).filter(({ unitless }) => !unitless)
@@ -139,6 +149,7 @@ const reachOf = (facts: Facts): Reach => {
       angle,
       hand && entry('hand', textOf(hand.measure), hand),
       hand && wrenchTypeOf(facts),
+      toleranceOf(facts),
     ],
     asks,
     others,

@@ -26,7 +26,7 @@ export const roleWords = {
   'of-reading': 'of reading|of the reading|of indicated|of value|reading or|of setting',
   reduce:
     'same clamp|same preload|same tension|same clamping force|same clamp load|off|less|reduce|reduced|reduction|lower|lowered|decrease|decreased|derate|derated|drop|dropped by|take off|cut|cut back|knock off|back off|minus|subtract|of the dry|of dry|of the spec|of spec|of the figure|of book|rule of thumb|of the book|of the normal|of normal|percent of',
-  loss: 'loss|losses|lost|add|efficiency|efficient|eff|additional|friction loss',
+  loss: 'loss|losses|lost|lose|loses|add|efficiency|efficient|eff|additional|friction loss',
   snug: 'snug',
   vertical:
     'vertical|vertically|straight up|going down|straight down|down to|twist|twisting|twists|twisty|absorb|absorbs|absorbed|between the wrench and the socket|between socket and wrench|between wrench and socket|under the drive|below the drive|sag|winds up|wind up like|flexes|torsion|deep',
