@@ -103,6 +103,7 @@ const otherUnit =
 const otherAngles = words('rad rads radian radians gon gons grad grads gradian gradians oclock')
 const backward = words('back backward backwards rearward rearwards')
 const past = words('past beyond over short before off from')
+const pointing = words('pointing points turned facing bent angled')
 const across = words('square perpendicular')
 const denials = words('not isnt arent no never nor')
 
@@ -127,7 +128,8 @@ const direction: Rule = (pieces, at, { measure }) => {
   if (backward.has(textAt(pieces, leads))) return { first: leads, last: at, unit, as }
   if (!isAngle) return undefined
   if (denials.has(textAt(pieces, leads))) return { first: leads, last: at, as }
-  if (backward.has(textAt(pieces, at + 1))) return { first: at, last: at + 1, as }
+  const behind = pointing.has(textAt(pieces, at + 1)) ? at + 2 : at + 1
+  if (backward.has(textAt(pieces, behind))) return { first: at, last: behind, as }
   if (!past.has(textAt(pieces, at + 1))) return undefined
   const next = ['the', 'of'].includes(textAt(pieces, at + 2)) ? at + 3 : at + 2
   return isAcross(pieces, next) ? { first: at, last: next, as } : undefined
@@ -148,7 +150,7 @@ const fromTheEnd: Rule = (pieces, at, { measure }) => {
 }
 
 const counts = words('two three four both')
-const adapters = /^(?:adapt[eo]rs|crow ?foots|crowfeet|crowsfeet|extensions|spanners|attachments|wrench ends)$/
+const adapters = /^(?:adapt[eo]rs?|crowfoots?|crowfeet|crowsfeet|extensions?|spanners?|attachments?)$/
 
 /** `two 50 mm adapters in line`: each is to be told. */
 const several: Rule = (pieces, at, { measure }) => {
@@ -156,7 +158,14 @@ const several: Rule = (pieces, at, { measure }) => {
   const before = measureAt(pieces, at - 1)
   const isCounted = counts.has(textAt(pieces, at - 1)) || (before !== undefined && /^[2-4]\s?x?$/.test(before.raw))
   const named = [1, 2, 3].find((ahead) => adapters.test(textAt(pieces, at + ahead)))
-  return isCounted && named !== undefined ? { first: at - 1, last: at + named } : undefined
+  if (isCounted && named !== undefined) return { first: at - 1, last: at + named }
+  // `two adapters 50 mm in line`, where no second length follows.
+  const isBehind = adapters.test(textAt(pieces, at - 1)) && counts.has(textAt(pieces, at - 2))
+  const follows = [1, 2, 3].some((ahead) => {
+    const next = measureAt(pieces, at + ahead)
+    return next !== undefined && (isDimension(next, 'length') || next.kind === 'bare')
+  })
+  return isBehind && !follows && measure.list === undefined ? { first: at - 2, last: at } : undefined
 }
 
 /** `1 ft 6`, `a foot and a half`: more of it stands behind. */
@@ -182,8 +191,9 @@ const shareOf: Rule = (pieces, at, { measure }) => {
   if (!isDimension(measure, 'torque')) return undefined
   if (manifold.has(textAt(pieces, at - 1))) return { first: at - 1, last: at }
   const of = ['the', 'spec', 'my'].includes(textAt(pieces, at - 1)) ? at - 2 : at - 1
-  if (textAt(pieces, of) === 'of') {
-    if (shares.has(textAt(pieces, of - 1))) return { first: of - 1, last: at }
+  if (['of', 'from'].includes(textAt(pieces, of))) {
+    const part = textAt(pieces, of - 1) === 'torque' ? of - 2 : of - 1
+    if (shares.has(textAt(pieces, part))) return { first: part, last: at }
     const share = measureAt(pieces, of - 1)
     if (share && isDimension(share, 'percent') && share.value > MOST_TOLERANCE) return { first: of - 1, last: at }
   }
@@ -195,14 +205,18 @@ const shareOf: Rule = (pieces, at, { measure }) => {
 /** `,5 Nm` begins with its mark, and is read so. */
 const LED = /^[.,]\d/
 
-/** As they are read, with each that is in doubt as a whole, from the first word that belongs to it to the last. */
-export const doubted = (pieces: readonly Piece[], text: string, typed: string): readonly Piece[] => {
+/** As they are read, with each that is in doubt as a whole, from the first word that belongs to it to the last; `quote` gives what was typed. */
+export const doubted = (
+  pieces: readonly Piece[],
+  text: string,
+  quote: (start: number, end: number) => string,
+): readonly Piece[] => {
   const rules = [either, negative, slashed, otherUnit(text), direction, fromTheEnd, several, goesOn, shareOf]
   return pieces.map((piece, at) => {
     if (piece.kind !== 'measure' || piece.measure.doubtful) return piece
     const torn = wholeFrom(pieces, at, text)
     if (torn !== undefined) {
-      const raw = typed.slice(torn, piece.end)
+      const raw = quote(torn, piece.end)
       return {
         ...piece,
         measure: { ...piece.measure, doubtful: true, unclear: LED.test(raw) ? undefined : 'number', raw },
@@ -211,7 +225,7 @@ export const doubted = (pieces: readonly Piece[], text: string, typed: string): 
     for (const rule of rules) {
       const found = rule(pieces, at, piece)
       if (!found) continue
-      const raw = typed.slice(pieces[found.first]?.start, pieces[found.last]?.end)
+      const raw = quote(pieces[found.first]?.start ?? piece.start, pieces[found.last]?.end ?? piece.end)
       const as = found.unit
         ? { kind: 'quantity' as const, unit: found.unit }
         : isSize(piece.measure)

@@ -87,7 +87,7 @@ const inPieces = (typed: string): InPieces => {
 
 export const sceneOf = (typed: string): Scene => {
   const { text, folded, pieces: all, quote } = inPieces(typed)
-  const pieces = doubted(combine(all, folded), folded, text)
+  const pieces = doubted(combine(all, folded), folded, quote)
   const cues = cuesOf(pieces)
   const everyPlaced: Placed[] = []
   for (let at = 0; at < pieces.length; at++) {

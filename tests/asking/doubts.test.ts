@@ -52,6 +52,21 @@ describe('what the words around it change', () => {
     expect([ask(text).status, ask(text).results]).toEqual(['refused', {}])
   })
 
+  it.each([
+    ['Schlüssel 400 mm, Aufsatz 50 mm gerade, 100 oder 110 Nm, was einstellen?', '100 oder 110 Nm'],
+    ['Schlüssel 400 mm, Aufsatz 50 mm um 45 Grad nach hinten, 100 Nm, was einstellen?', '45 Grad nach hinten'],
+    ['Schlüssel 400 mm, zwei Aufsätze 50 mm gerade, 100 Nm, was einstellen?', 'zwei Aufsätze 50 mm'],
+    ['Schlüssel 400 mm, Aufsatz 50 mm gerade, die Hälfte von 120 Nm, was einstellen?', 'die Hälfte von 120 Nm'],
+    ['clé 400 mm, adaptateur 50 mm droit, la moitié de 120 Nm, que régler ?', 'la moitié de 120 Nm'],
+    ['clé 400 mm, patte d’oie 50 mm droite, 100 ou 110 Nm, que régler ?', '100 ou 110 Nm'],
+    ['llave 400 mm, adaptador 50 mm a 45 grados hacia atrás, 100 Nm, ¿qué pongo?', '45 grados hacia atrás'],
+    ['llave 400 mm, adaptador 50 mm recto, 100 o 110 Nm, ¿qué pongo?', '100 o 110 Nm'],
+  ])('“%s” is refused for “%s”, as it was typed', (text, got) => {
+    const answer = ask(text)
+    expect([answer.status, answer.results]).toEqual(['refused', {}])
+    expect(answer.faults.map((one) => one.got)).toContain(got)
+  })
+
   it.each(['at half a right angle', 'at pi/2', 'turned a quarter turn', 'angled back 30'])(
     '“50 mm crowfoot %s” is asked for its angle',
     (how) => {

@@ -131,6 +131,11 @@ export const french: Readonly<Record<string, string>> = {
   high: 'trop haut|trop eleve|de trop',
   early: 'trop tot',
   late: 'trop tard',
+  // What changes a number that stands beside it.
+  half: 'moitie|la moitie',
+  double: 'le double',
+  end: 'bout|extremite',
+  hold: 'tiens|tenir|tenu|saisis',
 }
 
 export const frenchMarks =

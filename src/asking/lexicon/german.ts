@@ -144,6 +144,11 @@ export const german: Readonly<Record<string, string>> = {
   early: 'zu fruh',
   late: 'zu spat',
   off: 'daneben',
+  // What changes a number that stands beside it.
+  half: 'halfte|die halfte|halbe|halbes|halber|halben',
+  double: 'doppelt|das doppelte|doppelte',
+  end: 'ende|griffende',
+  hold: 'halte|halten|gehalten|greife|gegriffen',
 }
 
 /** Little words that no English text has. */

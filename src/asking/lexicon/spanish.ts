@@ -131,6 +131,11 @@ export const spanish: Readonly<Record<string, string>> = {
   high: 'demasiado alto|por encima|de mas',
   early: 'demasiado pronto|antes de tiempo',
   late: 'demasiado tarde',
+  // What changes a number that stands beside it.
+  half: 'mitad|la mitad',
+  double: 'el doble',
+  end: 'extremo|punta',
+  hold: 'agarro|sujeto|cojo|sostengo',
 }
 
 export const spanishMarks =
