@@ -1,5 +1,6 @@
 // `/settings`: what people set for themselves, what those who manage a server set for it, and where the shop's digest goes.
 import {
+  type APIApplicationCommandInteraction,
   type APIApplicationCommandOption,
   type APIApplicationCommandSubcommandOption,
   type APIInteraction,
@@ -79,7 +80,19 @@ export interface SettingsParts {
   readonly now: () => number
 }
 
-const isId = (text: string | undefined): text is string => text !== undefined && /^\d{1,20}$/.test(text)
+/** So many channels of a server may be quiet: the whole list is written anew each time. */
+const MOST_QUIET = 50
+
+type Texts = Readonly<Record<string, string>>
+
+/** Which of the options name channels. */
+const ofChannels = ['quiet', 'reports', 'channel'] as const
+
+/** Whether each channel that is named is one that Discord itself says is there. */
+const areChannels = ({ data }: APIApplicationCommandInteraction, texts: Texts): boolean => {
+  const known = ('resolved' in data && data.resolved && 'channels' in data.resolved && data.resolved.channels) || {}
+  return ofChannels.every((name) => texts[name] === undefined || Object.hasOwn(known, texts[name]))
+}
 
 const channels = (ids: readonly string[]): string => ids.map((id) => `<#${id}>`).join(' ')
 
@@ -108,12 +121,7 @@ const serverText = async (
   return `${render(settings.server, (place) => told[place as keyof typeof told])}\n${goes}`
 }
 
-const setMine = async (
-  user: string,
-  texts: Readonly<Record<string, string>>,
-  parts: SettingsParts,
-  words: Words,
-): Promise<string | undefined> => {
+const setMine = async (user: string, texts: Texts, parts: SettingsParts, words: Words): Promise<string | undefined> => {
   const owner = ownScope(user)
   const at = new Date(parts.now()).toISOString()
   const set = (name: string, value: string | null): Promise<void> => parts.store.setOwn({ owner, name, value, at })
@@ -130,16 +138,16 @@ const setMine = async (
 }
 
 /** A channel that is named again is no longer quiet. */
-const withQuiet = (known: string, channel: string): { readonly quiet: string; readonly isQuiet: boolean } => {
+const withQuiet = (known: string, channel: string): { readonly ids: readonly string[]; readonly isQuiet: boolean } => {
   const ids = known.split(',').filter((id) => id !== '')
   const isQuiet = !ids.includes(channel)
   const rest = ids.filter((id) => id !== channel)
-  return { quiet: (isQuiet ? [...rest, channel] : rest).join(','), isQuiet }
+  return { ids: isQuiet ? [...rest, channel] : rest, isQuiet }
 }
 
 const setServer = async (
   guild: string,
-  texts: Readonly<Record<string, string>>,
+  texts: Texts,
   { store, likings, now }: SettingsParts,
   { chat: { settings } }: Words,
 ): Promise<readonly string[]> => {
@@ -150,11 +158,14 @@ const setServer = async (
   const { units, quiet, reports, clear } = texts
   if (clear !== undefined) await set(clear, null)
   if (units !== undefined) await set('units', units === 'none' ? null : units)
-  if (isId(reports)) await set('reports', reports)
-  if (isId(quiet)) {
-    const told = withQuiet((await store.settings(scope))['quiet'] ?? '', quiet)
-    await set('quiet', told.quiet)
-    lines.push(render(told.isQuiet ? settings.quietOn : settings.quietOff, () => channels([quiet])))
+  if (reports !== undefined) await set('reports', reports)
+  if (quiet !== undefined) {
+    const { ids, isQuiet } = withQuiet((await store.settings(scope))['quiet'] ?? '', quiet)
+    if (isQuiet && ids.length > MOST_QUIET) lines.push(render(settings.quietFull, () => String(MOST_QUIET)))
+    else {
+      await set('quiet', ids.join(','))
+      lines.push(render(isQuiet ? settings.quietOn : settings.quietOff, () => channels([quiet])))
+    }
   }
   likings.changed(scope)
   return lines
@@ -164,7 +175,7 @@ const setDigest = (channel: string | undefined, { store, now }: SettingsParts): 
   store.set({
     scope: SHOP_SCOPE,
     name: DIGEST_CHANNEL,
-    value: isId(channel) ? channel : null,
+    value: channel ?? null,
     at: new Date(now()).toISOString(),
     by: { role: 'keeper', door: 'chat' },
   })
@@ -194,6 +205,7 @@ export const handleSettings = async (
   if (guild === undefined) return privateLine(settings.onlyServer)
   if (roleIn(interaction, parts.roles) !== 'keeper')
     return privateLine(refusalFor(interaction, parts.roles, words, settings.forbidden))
+  if (!areChannels(interaction, texts)) return privateLine(settings.noChannel)
   const lines = part.name === 'server' ? await setServer(guild, texts, parts, words) : []
   if (part.name === 'digest') await setDigest(texts['channel'], parts)
   return privateLine([...lines, await serverText(guild, parts, words)].join('\n'))

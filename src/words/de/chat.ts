@@ -114,6 +114,8 @@ export const chat = {
     onlyServer: 'Das gehört zu einem Server: dort verwenden.',
     quietOn: '{channel} ist jetzt still: jede Antwort dort sieht nur, wer fragt.',
     quietOff: '{channel} ist nicht mehr still.',
+    quietFull: 'Es sind schon {most} Kanäle still: einen davon noch einmal nennen, dann ist er es nicht mehr.',
+    noChannel: 'Das ist kein Kanal dieses Servers: einen aus der Liste wählen.',
   },
   spec: {
     offers: {

@@ -114,6 +114,8 @@ export const chat = {
     onlyServer: 'This belongs to a server: use it there.',
     quietOn: '{channel} is quiet now: every answer there is for the asker alone.',
     quietOff: '{channel} is no longer quiet.',
+    quietFull: 'There are {most} quiet channels already: name one of them again, and it no longer is.',
+    noChannel: 'That is no channel of this server: pick one from the list.',
   },
   spec: {
     offers: {

@@ -114,6 +114,8 @@ export const chat = {
     onlyServer: 'Esto corresponde a un servidor: usarlo allí.',
     quietOn: '{channel} es silencioso ahora: cada respuesta allí la ve solo quien pregunta.',
     quietOff: '{channel} ya no es silencioso.',
+    quietFull: 'Ya hay {most} canales silenciosos: nombre uno de ellos otra vez y dejará de serlo.',
+    noChannel: 'Ese no es un canal de este servidor: elija uno de la lista.',
   },
   spec: {
     offers: {

@@ -114,6 +114,8 @@ export const chat = {
     onlyServer: 'Cela appartient à un serveur : l’utiliser là.',
     quietOn: '{channel} est muet : chaque réponse y est pour qui demande seulement.',
     quietOff: '{channel} n’est plus muet.',
+    quietFull: 'Il y a déjà {most} canaux muets : en nommer un à nouveau, et il ne l’est plus.',
+    noChannel: 'Ce n’est pas un canal de ce serveur : en choisir un dans la liste.',
   },
   spec: {
     offers: {

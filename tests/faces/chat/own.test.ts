@@ -1,6 +1,7 @@
 // What people set for themselves and for a server, what is kept of them, and the shop's list of makers' figures: who may, what is
 // said, and that what is erased is gone.
 import { beforeEach, describe, expect, it } from 'vitest'
+import { SHOP_SCOPE } from '../../../src/desk/digest.ts'
 import { ownScope, serverScope } from '../../../src/faces/chat/liking.ts'
 import { createRecent } from '../../../src/faces/chat/recent.ts'
 import { startRetention } from '../../../src/faces/chat/retention.ts'
@@ -75,6 +76,36 @@ describe('settings of a server', () => {
     expect(isPrivate(await chat.send(asked))).toBe(true)
     expect(said(await set('server', { quiet: places.channel }, keeper))).toContain('no longer quiet')
     expect(isPrivate(await chat.send(asked))).toBe(false)
+  })
+
+  it('no more than fifty channels are quiet, and one of them can still be let go', async () => {
+    const ids = Array.from({ length: 60 }, (_, n) => String(600 + n))
+    const replies: string[] = []
+    for (const quiet of ids) replies.push(said(await set('server', { quiet }, keeper)))
+    expect(replies[49]).toContain('is quiet now')
+    for (const reply of replies.slice(50)) expect(reply).toContain('50 quiet channels already')
+    const kept = async () => (await chat.store.settings(serverScope(places.shop)))['quiet']?.split(',') ?? []
+    expect(await kept()).toEqual(ids.slice(0, 50))
+    expect(await chat.store.settingsHistory(serverScope(places.shop))).toHaveLength(50)
+    expect(said(await set('server', { quiet: '600' }, keeper))).toContain('no longer quiet')
+    expect(await kept()).toHaveLength(49)
+  })
+
+  it.each([
+    ['server', 'quiet'],
+    ['server', 'reports'],
+    ['digest', 'channel'],
+  ])('%s %s takes no channel that Discord does not tell of', async (part, name) => {
+    await set('digest', { channel: '888' }, keeper)
+    const before = await chat.store.settings(SHOP_SCOPE)
+    const options = [{ name: part, type: 1, options: [{ name, type: 7, value: '999' }] }]
+    const resolved = { channels: { '998': { id: '998', type: 0 } } }
+    for (const more of [{}, { resolved }]) {
+      const data = { id: '1', name: 'settings', type: 1, options, ...more }
+      expect(said(await set(part, {}, { raw: { ...keeper.raw, data } }))).toBe(settings.noChannel)
+    }
+    expect(await chat.store.settings(serverScope(places.shop))).toEqual({})
+    expect(await chat.store.settings(SHOP_SCOPE)).toEqual(before)
   })
 
   it('show tells all that is set', async () => {

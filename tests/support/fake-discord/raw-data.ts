@@ -45,6 +45,17 @@ function valuesOf(ask: Ask, from: Json | undefined): Json[] {
   })
 }
 
+/** The channels that options name, as Discord tells of them beside; of its own making, whatever somebody typed. */
+function resolvedOf(values: readonly Json[], ask: Ask): Json {
+  const channels = values
+    .filter(({ type }) => type === 7)
+    .map(({ value }) => [
+      String(value),
+      { id: value, name: 'torque', type: 0, permissions: '0', parent_id: null, guild_id: ask.guild ?? places.shop },
+    ])
+  return channels.length > 0 ? { resolved: { channels: Object.fromEntries(channels) } } : {}
+}
+
 function commandData(ask: Ask, commands: readonly Json[]): Json {
   const type = ask.kind === 'message-command' ? 3 : 1
   const known = commands.find((one) => one['name'] === ask.command && one['type'] === type)
@@ -58,10 +69,12 @@ function commandData(ask: Ask, commands: readonly Json[]): Json {
   let at = check ? known : undefined
   if (ask.group !== undefined) at = enter(ask, at, ask.group)
   if (ask.subcommand !== undefined) at = enter(ask, at, ask.subcommand)
-  let options = valuesOf(ask, at)
+  const values = valuesOf(ask, at)
+  let options = values
   if (ask.subcommand !== undefined) options = [{ name: ask.subcommand, type: 1, options }]
   if (ask.group !== undefined) options = [{ name: ask.group, type: 2, options }]
-  return options.length > 0 ? { ...head, options } : head
+  const resolved = resolvedOf(values, ask)
+  return options.length > 0 ? { ...head, options, ...resolved } : head
 }
 
 export function messageOf(ask: Ask): Json {
