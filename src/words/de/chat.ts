@@ -83,6 +83,8 @@ export const chat = {
     what: 'Was sieht falsch aus, was müsste es sein?',
     sent: 'An die gesendet, die diese Auskunft betreuen. Bis es geklärt ist, die Zahl nicht verwenden.',
     none: 'Dafür ist kein Kanal gewählt: wer den Server verwaltet, tut es mit /einstellungen server.',
+    again: 'Diese Antwort haben Sie schon gemeldet; sie liegt bei denen, die diese Auskunft betreuen.',
+    many: 'Hier wurden zu viele in einer Minute gemeldet: in einer Minute noch einmal versuchen, oder denen Bescheid geben, die den Server verwalten.',
     away: 'Es ließ sich nicht in den Kanal senden. Denen Bescheid geben, die den Server verwalten.',
     report: 'Eine Antwort sieht falsch aus',
     said: 'Was gesagt wurde',

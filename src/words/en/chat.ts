@@ -83,6 +83,8 @@ export const chat = {
     what: 'What looks wrong, and what should it be?',
     sent: 'Sent to those who look after this desk. Until it is settled, do not use the number.',
     none: 'Nobody has chosen a channel for this: those who manage the server do it with /settings server.',
+    again: 'You have told of this answer already; it is with those who look after this desk.',
+    many: 'Too many were told here within a minute: try again in a minute, or tell those who manage the server.',
     away: 'It could not be sent to the channel. Tell those who manage the server.',
     report: 'An answer looks wrong',
     said: 'What was said',

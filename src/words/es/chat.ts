@@ -83,6 +83,8 @@ export const chat = {
     what: '¿Qué parece mal y qué debería ser?',
     sent: 'Enviado a quienes mantienen este servicio. Hasta que se aclare, no usar el número.',
     none: 'Nadie ha elegido un canal para esto: lo hacen quienes gestionan el servidor con /preferencias servidor.',
+    again: 'Ya avisó de esta respuesta; la tienen quienes mantienen este servicio.',
+    many: 'Demasiados avisos aquí en un minuto: inténtelo dentro de un minuto o avise a quienes gestionan el servidor.',
     away: 'No se pudo enviar al canal. Avisar a quienes gestionan el servidor.',
     report: 'Una respuesta parece mal',
     said: 'Lo que se dijo',

@@ -83,6 +83,8 @@ export const chat = {
     what: 'Qu’est-ce qui semble faux, et la valeur ?',
     sent: 'Envoyé à ceux qui s’occupent de ce guichet. Tant que ce n’est pas réglé, ne pas utiliser le nombre.',
     none: 'Personne n’a choisi de canal pour cela : qui gère le serveur le fait avec /réglages serveur.',
+    again: 'Vous avez déjà signalé cette réponse ; elle est chez ceux qui s’occupent de ce guichet.',
+    many: 'Trop de signalements ici en une minute : réessayer dans une minute, ou prévenir ceux qui gèrent le serveur.',
     away: 'L’envoi vers le canal n’a pas abouti. Prévenir ceux qui gèrent le serveur.',
     report: 'Une réponse semble fausse',
     said: 'Ce qui a été dit',

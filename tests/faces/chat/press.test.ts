@@ -8,6 +8,7 @@ import { cases } from '../../contract/cases.ts'
 import { type Chat, isPrivate, keyOf, openChatInProcess, START, said, verbsOf } from '../../support/chat.ts'
 import { commandFor } from '../../support/doors.ts'
 import { type Ask, people, places } from '../../support/fake-discord/ask.ts'
+import type { Json } from '../../support/fake-discord/limits.ts'
 import { snowflake } from '../../support/fake-discord/snowflake.ts'
 
 const { words } = languages.en
@@ -215,6 +216,34 @@ describe('an answer that looks wrong', () => {
     expect(body.allowed_mentions).toEqual({ parse: [] })
     expect(JSON.stringify(body.embeds)).toContain('\\\\*\\\\*more')
     expect(JSON.stringify(body.embeds)).toContain(`/channels/${places.shop}/${places.channel}/`)
+  })
+
+  const report = (message: Json, user = people.asker) =>
+    send({ kind: 'modal', customId: 'wrong~', message, fields: { what: 'should be more' }, user })
+
+  it('is told once by the same person, and again after a day', async () => {
+    await setReports()
+    const message = chat.messageOf(await send(adapter))
+    expect(said(await report(message))).toBe(words.chat.wrong.sent)
+    const again = await Promise.all(Array.from({ length: 20 }, () => report(message)))
+    for (const reply of again) expect(said(reply)).toBe(words.chat.wrong.again)
+    expect(chat.told).toHaveLength(1)
+    expect(said(await report(message, people.other))).toBe(words.chat.wrong.sent)
+    chat.pass(86_400_000)
+    expect(said(await report(message))).toBe(words.chat.wrong.sent)
+    expect(chat.told).toHaveLength(3)
+  })
+
+  it('is told from one server five times a minute', async () => {
+    await setReports()
+    const open = await send(adapter)
+    const replies: string[] = []
+    for (let n = 0; n < 7; n++) replies.push(said(await report(chat.messageOf(open))))
+    const { sent, many } = words.chat.wrong
+    expect(replies).toEqual([sent, sent, sent, sent, sent, many, many])
+    chat.pass(60_000)
+    expect(said(await report(chat.messageOf(open)))).toBe(sent)
+    expect(chat.told).toHaveLength(6)
   })
 
   it('has no key where nobody chose a channel', async () => {

@@ -1,5 +1,6 @@
 // What is done with the keys of an answer: refined, shown to all, worked out aloud, saved, doubted, taken away.
 // What others can see never changes under their eyes; it is only ever taken away, by who asked or who manages messages.
+
 import {
   type APIInteraction,
   type APIMessage,
@@ -21,6 +22,7 @@ import { type Carried, carriedBy, verbOf } from './carried.ts'
 import { editForm, saveForm, withFields, wrongForm } from './forms.ts'
 import { inputsOf, isVerb, nextOf, ofWrench, turnedUnits, type Verb } from './keys.ts'
 import { reportOf, type TellChannel } from './report.ts'
+import { createReportLimit } from './report-limit.ts'
 import type { SaveToWrench } from './save.ts'
 import { type Here, hereOf, pictureOf, replyOf, type Worked, type WorkParts, workOut } from './worked.ts'
 
@@ -78,6 +80,8 @@ const workingOf = ({ answer }: Worked, { words }: Language): ChatReply => {
 export type Press = (interaction: APIInteraction, language: Language) => Promise<ChatReply | undefined>
 
 export const createPress = (parts: PressParts): Press => {
+  const reportLimit = createReportLimit(parts.now)
+
   /** The answer anew: in place of a private message, else as one of its own for whoever pressed. */
   const anew = async (carried: Carried, press: Pressed, isSame: boolean): Promise<ChatReply> => {
     const worked = await workOut(carried, parts, press.here, press.language)
@@ -170,8 +174,12 @@ export const createPress = (parts: PressParts): Press => {
       const { reports } = here.server
       const { guild_id: server, channel } = interaction
       if (reports === undefined || server === undefined) return privateLine(words.chat.wrong.none)
+      const reporter = { user: here.user, server, message: message.id }
+      const admitted = reportLimit.admit(reporter)
+      if (admitted !== 'open') return privateLine(words.chat.wrong[admitted])
       const doubt = { answer: worked.answer, what: typed.get('what') ?? '', server, channel: channel?.id ?? '' }
       const isTold = await parts.tell(reports, reportOf({ ...doubt, message: message.id }, words))
+      if (!isTold) reportLimit.giveBack(reporter)
       return privateLine(isTold ? words.chat.wrong.sent : words.chat.wrong.away)
     }
     const { question } = worked.answer
