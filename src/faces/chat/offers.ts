@@ -1,4 +1,5 @@
 // Autocomplete: what is offered while an option is being typed. It holds nobody to it; free text is sent as it stands.
+
 import {
   type APIApplicationCommandAutocompleteInteraction,
   type APICommandAutocompleteInteractionResponseCallbackData,
@@ -11,6 +12,7 @@ import type { System } from '../../desk/own-units.ts'
 import { type CardKind, cardKinds } from '../../desk/shop.ts'
 import { questions } from '../../questions/index.ts'
 import { topicIn, type Words } from '../../words/index.ts'
+import { cut } from './cut.ts'
 import { readCommand } from './reading.ts'
 
 const MOST_OFFERS = 25
@@ -69,7 +71,7 @@ export const offersFor = async (
     return {
       choices: found
         .slice(0, MOST_OFFERS)
-        .map(({ tag, name }) => ({ name: `${tag}: ${name}`.slice(0, LONGEST), value: tag })),
+        .map(({ tag, name }) => ({ name: cut(`${tag}: ${name}`, LONGEST, '…'), value: tag })),
     }
   }
   const ask = readCommand(data, topics)

@@ -1,6 +1,8 @@
 // One input as an option of a command: a text with what is asked and an example, or a choice.
+
 import { type APIApplicationCommandBasicOption, ApplicationCommandOptionType } from 'discord.js'
 import type { Input } from '../../questions/input.ts'
+import { cut } from './cut.ts'
 
 const DESCRIPTION = 100
 const CHOICES = 25
@@ -8,7 +10,7 @@ const CHOICES = 25
 /** A sentence within Discord's limit. */
 export const describe = (text: string): string => {
   const sentence = text.charAt(0).toUpperCase() + text.slice(1)
-  return sentence.length <= DESCRIPTION ? sentence : `${sentence.slice(0, DESCRIPTION - 1)}…`
+  return cut(sentence, DESCRIPTION, '…')
 }
 
 // Nothing is required: what is missing is asked back, with what to measure and a ladder of answers.

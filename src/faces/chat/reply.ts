@@ -1,4 +1,5 @@
 // Answer document to a Discord message: laid out within its limits; what does not fit goes into a file, whole. Pure.
+
 import {
   type APIEmbed,
   type APIInteractionResponseCallbackData,
@@ -10,6 +11,7 @@ import type { QuestionName } from '../../questions/index.ts'
 import type { Words } from '../../words/index.ts'
 import { foremostLines, headlineOf, type Section, type SectionName, sectionsInShort, sectionsOf } from '../wording.ts'
 import type { Rows } from './answer/keys.ts'
+import { cut } from './cut.ts'
 
 export interface ChatReply {
   readonly data: APIInteractionResponseCallbackData
@@ -29,24 +31,37 @@ const colours: Readonly<Record<Answer['status'], number>> = {
   refused: 0xa23b4a,
 }
 
-/** Texts that came from people are shown as they were typed: no markup, no mentions, no links of theirs come alive. */
-export const escapeChat = (text: string): string => text.replace(/([\\`*_~|>[\]<@#])/g, '\\$1')
+/**
+ * Texts that came from people are shown as they were typed: no markup, no mentions, no links of theirs come alive. A bare address
+ * becomes a link by `://` behind its first word; a colon that is escaped is shown as a colon and is none of that.
+ */
+export const escapeChat = (text: string): string => text.replace(/[\\`*_~|>[\]<@#]|:(?=\/\/)/g, '\\$&')
+
+/** An address that is meant as a link: whole, in marks that keep it from unfolding into a preview. */
+export const linkOf = (address: string): string => `<${address.replace(/[<>]/g, '')}>`
+
+/** A pointer may end with its address, which the shop's keepers chose; what stands before it is text. */
+const pointerLine = (line: string): string => {
+  const [address] = /(?<=\s)https?:\/\/\S+$/.exec(line) ?? []
+  return address === undefined ? escapeChat(line) : `${escapeChat(line.slice(0, -address.length))}${linkOf(address)}`
+}
 
 // Sentences beside each other run into one where a screen is narrow.
 const listed: ReadonlySet<SectionName> = new Set(['cautions', 'faults', 'missing', 'alternatives', 'pointers'])
 const bullet = (line: string, isListed: boolean): string =>
   isListed || line.startsWith('  ') ? `- ${line.trim()}` : line
 
-const field = ({ name: section, title, lines }: Section): { name: string; value: string; cut: boolean } => {
+const field = ({ name: section, title, lines }: Section): { name: string; value: string; isShort: boolean } => {
   const kept: string[] = []
   let length = 0
-  for (const line of lines.map((one) => bullet(escapeChat(one), listed.has(section)))) {
+  const escaped = section === 'pointers' ? pointerLine : escapeChat
+  for (const line of lines.map((one) => bullet(escaped(one), listed.has(section)))) {
     if (length + line.length + 1 > FIELD) break
     kept.push(line)
     length += line.length + 1
   }
-  const value = kept.length > 0 ? kept.join('\n') : `${escapeChat(lines[0] ?? '').slice(0, FIELD - 1)}…`
-  return { name: title, value, cut: kept.length < lines.length }
+  const value = kept.length > 0 ? kept.join('\n') : cut(escapeChat(lines[0] ?? ''), FIELD, '…')
+  return { name: title, value, isShort: kept.length < lines.length }
 }
 
 export const plainText = (answer: Answer, sections: readonly Section[]): string =>
@@ -59,17 +74,18 @@ export const plainText = (answer: Answer, sections: readonly Section[]): string 
 const layOut = (answer: Answer, words: Words): { embed: APIEmbed; whole: string | undefined } => {
   const sections = sectionsInShort(answer, words)
   const title = answer.question === null ? words.page.askTitle : words.questions[answer.question as QuestionName]
-  const description = [...foremostLines(answer).map(escapeChat), `**${escapeChat(headlineOf(answer))}**`]
-    .join('\n')
-    .slice(0, DESCRIPTION)
+  const description = cut(
+    [...foremostLines(answer).map(escapeChat), `**${escapeChat(headlineOf(answer))}**`].join('\n'),
+    DESCRIPTION,
+  )
   let left = EMBED - title.length - description.length
-  let cut = false
+  let isCut = false
   const fields: Array<{ name: string; value: string }> = []
   for (const section of sections) {
-    const { name, value, cut: short } = field(section)
-    cut ||= short
+    const { name, value, isShort } = field(section)
+    isCut ||= isShort
     if (name.length + value.length > left) {
-      cut = true
+      isCut = true
       continue
     }
     left -= name.length + value.length
@@ -80,9 +96,9 @@ const layOut = (answer: Answer, words: Words): { embed: APIEmbed; whole: string 
     description,
     color: colours[answer.status],
     fields,
-    ...(cut ? { footer: { text: words.faces['whole-answer'] } } : {}),
+    ...(isCut ? { footer: { text: words.faces['whole-answer'] } } : {}),
   }
-  return { embed, whole: cut ? plainText(answer, sectionsOf(answer, words)) : undefined }
+  return { embed, whole: isCut ? plainText(answer, sectionsOf(answer, words)) : undefined }
 }
 
 /** A figure ready to be sent, and the same in words for those who cannot see it. */
@@ -92,6 +108,7 @@ export interface Picture {
 }
 
 const ALT = 1024
+const MESSAGE = 2000
 
 /** Unless it is told otherwise, an answer is for everybody who was there, faults and gaps for the asker alone. */
 export const renderReply = (
@@ -110,7 +127,7 @@ export const renderReply = (
   const attachments = files.map(({ name, description }, id) => ({
     id,
     filename: name,
-    description: description.slice(0, ALT),
+    description: cut(description, ALT),
   }))
   return {
     data: {
@@ -126,6 +143,6 @@ export const renderReply = (
 
 /** One calm line, to the asker alone. */
 export const privateLine = (text: string): ChatReply => ({
-  data: { content: text.slice(0, 2000), allowed_mentions: { parse: [] }, flags: MessageFlags.Ephemeral },
+  data: { content: cut(text, MESSAGE), allowed_mentions: { parse: [] }, flags: MessageFlags.Ephemeral },
   files: [],
 })

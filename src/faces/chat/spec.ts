@@ -1,4 +1,5 @@
 // `/spec`: the shop's list of where makers' figures are found: looked up by anybody, added to and taken from by keepers.
+
 import {
   type APIApplicationCommandOption,
   type APIInteraction,
@@ -9,10 +10,11 @@ import {
 import { sayerFor } from '../../desk/say.ts'
 import { type Spec, type Specs, specInputs } from '../../desk/specs.ts'
 import type { Language, Words } from '../../words/index.ts'
+import { cut } from './cut.ts'
 import { describe } from './option.ts'
 import { textsOf } from './reading.ts'
 import { refusalFor, roleIn, type WriterRoles } from './register/rights.ts'
-import { type ChatReply, escapeChat, privateLine } from './reply.ts'
+import { type ChatReply, escapeChat, linkOf, privateLine } from './reply.ts'
 
 const NAME = 'spec'
 const TAKE_OUT = 'spec-out'
@@ -49,8 +51,7 @@ export interface SpecParts {
 }
 
 const lineOf = ({ title, where, covers }: Spec): string => {
-  // An address stays whole, in marks that keep it from unfolding into a preview; a shelf is text.
-  const place = /^https?:\/\/\S+$/.test(where) ? `<${where.replace(/[<>]/g, '')}>` : escapeChat(where)
+  const place = /^https?:\/\/\S+$/.test(where) ? linkOf(where) : escapeChat(where)
   return `**${escapeChat(title)}**: ${place}${covers === '' ? '' : ` (${escapeChat(covers)})`}`
 }
 
@@ -60,7 +61,7 @@ const listed = (found: readonly Spec[], { chat: { spec } }: Words, mayTakeOut: b
   for (const line of found.map(lineOf)) if ([...lines, line].join('\n').length <= MESSAGE) lines.push(line)
   const reply = privateLine([spec.found, ...lines].join('\n'))
   if (!mayTakeOut) return reply
-  const options = found.slice(0, 25).map(({ id, title }) => ({ label: title.slice(0, LABEL), value: id }))
+  const options = found.slice(0, 25).map(({ id, title }) => ({ label: cut(title, LABEL, '…'), value: id }))
   const select = { type: ComponentType.StringSelect as const, custom_id: TAKE_OUT, placeholder: spec.takeOut, options }
   return { ...reply, data: { ...reply.data, components: [{ type: ComponentType.ActionRow, components: [select] }] } }
 }

@@ -196,6 +196,28 @@ describe('where makers’ figures are found', () => {
     expect(said(await find(''))).toBe(spec.none)
   })
 
+  it('an address is a link with the answer and in the list, what stands before it is none', async () => {
+    await add({
+      title: 'see https://elsewhere.example',
+      where: 'https://book.example/van_1',
+      covers: 'adapter-setting',
+    })
+    const answer = await chat.send({
+      command: 'adapter',
+      options: { torque: '120 N·m', lever: '380 mm', adapter: '45 mm' },
+    })
+    for (const text of [JSON.stringify(answer.data.embeds).replaceAll('\\\\', '\\'), said(await find(''))]) {
+      expect(text).toContain('<https://book.example/van_1>')
+      expect(text).toContain('see https\\://elsewhere.example')
+    }
+  })
+
+  it('a title that is cut in the list keeps its characters whole', async () => {
+    await add({ ...book, title: `${'x'.repeat(98)}🔧🔧` })
+    const [option] = keyOf(await find('', keeper), 'spec-out').options ?? []
+    expect(option?.label).toBe(`${'x'.repeat(98)}…`)
+  })
+
   it('is taken out by keepers alone', async () => {
     await add(book)
     const shown = await find('van', keeper)

@@ -86,6 +86,14 @@ describe('a reply', () => {
     expect(escapeChat('**x** <@1>')).toBe('\\*\\*x\\*\\* \\<\\@1\\>')
   })
 
+  it('a bare address of somebody is no link', () => {
+    expect(escapeChat('see https://x.example/a_b')).toBe('see https\\://x.example/a\\_b')
+    expect(escapeChat('ratio 4:1, 10:30')).toBe('ratio 4:1, 10:30')
+    const text = JSON.stringify(replyTo('convert', { quantity: 'https://x.example' }).data)
+    expect(text).toContain('https\\\\://x.example')
+    expect(text).not.toContain('https://')
+  })
+
   it('the field to act on comes first', () => {
     expect(replyTo('pull', { torque: '100' }).data.embeds?.[0]?.fields?.[0]?.name).toBe(words.faces.faults)
     expect(replyTo('pull', { torque: '100 N·m' }).data.embeds?.[0]?.fields?.[0]?.name).toBe(words.faces.missing)

@@ -1,4 +1,5 @@
 // Forms under an answer: just what is missing, or what was typed to be changed; a tag to save to; what looks wrong. Five fields at most.
+
 import {
   type APIModalInteractionResponseCallbackData,
   type APITextInputComponent,
@@ -8,6 +9,7 @@ import {
 import type { Answer } from '../../../questions/answer.ts'
 import { type QuestionName, questions } from '../../../questions/index.ts'
 import type { Words } from '../../../words/index.ts'
+import { cut } from '../cut.ts'
 import type { Carried } from './carried.ts'
 import { MOST_FIELDS } from './keys.ts'
 
@@ -16,8 +18,6 @@ const TITLE = 45
 const PLACEHOLDER = 100
 const VALUE = 4000
 
-const cut = (text: string, most: number): string => (text.length <= most ? text : `${text.slice(0, most - 1)}…`)
-
 const field = (
   name: string,
   label: string,
@@ -25,7 +25,7 @@ const field = (
 ): APITextInputComponent => ({
   type: ComponentType.TextInput,
   custom_id: name,
-  label: cut(label, LABEL),
+  label: cut(label, LABEL, '…'),
   style: TextInputStyle.Short,
   required: false,
   max_length: VALUE,
@@ -38,7 +38,7 @@ const form = (
   fields: readonly APITextInputComponent[],
 ): APIModalInteractionResponseCallbackData => ({
   custom_id: customId,
-  title: cut(title, TITLE),
+  title: cut(title, TITLE, '…'),
   components: fields.map((one) => ({ type: ComponentType.ActionRow, components: [one] })),
 })
 
@@ -81,9 +81,9 @@ export const editForm = (
       const { metric = '', inch = '' } = input?.example ?? {}
       const like = metric === inch ? metric : `${metric} / ${inch}`
       return field(name, label, {
-        placeholder: cut(like, PLACEHOLDER),
+        placeholder: cut(like, PLACEHOLDER, '…'),
         ...(input && long.has(input.kind) ? { style: TextInputStyle.Paragraph } : {}),
-        ...(value === '' ? {} : { value: value.slice(0, VALUE) }),
+        ...(value === '' ? {} : { value: cut(value, VALUE) }),
       })
     }),
   )

@@ -1,4 +1,5 @@
 // The keys under an answer: what next, and what can be done with it. Each knows what is carried; see carried.ts.
+
 import {
   type APIActionRowComponent,
   type APIComponentInMessageActionRow,
@@ -9,6 +10,7 @@ import {
 import type { Answer } from '../../../questions/answer.ts'
 import type { Words } from '../../../words/index.ts'
 import { inputsTaken } from '../../taken.ts'
+import { cut } from '../cut.ts'
 import { type Carried, idsFor } from './carried.ts'
 
 export const verbs = ['next', 'share', 'work', 'pic', 'units', 'edit', 'fill', 'save', 'wrong', 'gone'] as const
@@ -111,7 +113,7 @@ export const keysUnder = (
     type: ComponentType.StringSelect,
     custom_id: idOf.get('next') ?? '',
     placeholder: chat.keys.next,
-    options: next.map((one, n) => ({ label: one.label.slice(0, LABEL), value: `${n}:${one.question}` })),
+    options: next.map((one, n) => ({ label: cut(one.label, LABEL, '…'), value: `${n}:${one.question}` })),
   }
   const rows: Rows = next.length > 0 ? [{ type: ComponentType.ActionRow, components: [select] }] : []
   for (let from = 0; from < buttons.length; from += IN_A_ROW) {

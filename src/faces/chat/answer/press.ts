@@ -15,6 +15,7 @@ import { isQuestionName, type QuestionName } from '../../../questions/index.ts'
 import type { Language } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
 import { foremostLines, headlineOf, sectionsOf } from '../../wording.ts'
+import { cut } from '../cut.ts'
 import { madeAt } from '../once.ts'
 import { fieldsOf } from '../parts.ts'
 import { type ChatReply, escapeChat, privateLine } from '../reply.ts'
@@ -70,7 +71,7 @@ const workingOf = ({ answer }: Worked, { words }: Language): ChatReply => {
   return {
     data: {
       ...privateLine(words.chat.inFile).data,
-      attachments: [{ id: 0, filename: name, description: headlineOf(answer).slice(0, 1024) }],
+      attachments: [{ id: 0, filename: name, description: cut(headlineOf(answer), 1024) }],
     },
     files: [{ name, data: Buffer.from(text, 'utf8') }],
   }
@@ -103,8 +104,8 @@ export const createPress = (parts: PressParts): Press => {
     return {
       data: {
         ...privateLine('').data,
-        embeds: [{ description: told.slice(0, 4000), image: { url: `attachment://${name}` } }],
-        attachments: [{ id: 0, filename: name, description: picture.alt.slice(0, 1024) }],
+        embeds: [{ description: cut(told, 4000), image: { url: `attachment://${name}` } }],
+        attachments: [{ id: 0, filename: name, description: cut(picture.alt, 1024) }],
       },
       files: [{ name, data: picture.data }],
     }

@@ -1,8 +1,10 @@
 // An answer that looks wrong to somebody, as a message to those who look after the desk: what was asked, what was said, what is doubted.
+
 import type { APIEmbed, RESTPostAPIChannelMessageJSONBody } from 'discord.js'
 import type { Answer } from '../../../questions/answer.ts'
 import type { Words } from '../../../words/index.ts'
 import { givenLine, headlineOf } from '../../wording.ts'
+import { cut } from '../cut.ts'
 import { escapeChat } from '../reply.ts'
 
 /** Writes into a channel; false where it cannot be written to. */
@@ -24,11 +26,11 @@ export const reportOf = (
   words: Words,
 ): RESTPostAPIChannelMessageJSONBody => {
   const { wrong } = words.chat
-  const field = (name: string, value: string) => ({ name, value: value.slice(0, FIELD) || '…' })
+  const field = (name: string, value: string) => ({ name, value: cut(value, FIELD, '…') || '…' })
   const asked = answer.given.map((one) => escapeChat(givenLine(words, one))).join('\n')
   const embed: APIEmbed = {
     title: wrong.report,
-    description: escapeChat(what).slice(0, 4000),
+    description: cut(escapeChat(what), 4000, '…'),
     color: COLOUR,
     fields: [
       field(wrong.asked, `${answer.question ?? ''}\n${asked}`),

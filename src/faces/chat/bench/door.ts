@@ -1,4 +1,5 @@
 // Bench runs in chat: begun, read and finished by those who may write, shown to everybody with their picture.
+
 import type { APIInteraction } from 'discord.js'
 import type { Topic } from '../../../../commands/topic.ts'
 import { isRunMend, mendReadings, type RunMend } from '../../../desk/run-corrections.ts'
@@ -11,6 +12,7 @@ import { tagOf } from '../../../register/records.ts'
 import type { Language } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
 import type { Pictures } from '../../pictures.ts'
+import { cut } from '../cut.ts'
 import { pictureFrom } from '../picture.ts'
 import { readPart } from '../reading.ts'
 import { message } from '../register/layout.ts'
@@ -65,7 +67,7 @@ const runMessage = (document: RunDocument, told: readonly string[], picture: Pic
     ...numbered,
   ])
   return message(
-    { title: `${tag}: ${escapeChat(asked)}`.slice(0, 250), description: body, footer: { text: state.text } },
+    { title: cut(`${tag}: ${escapeChat(asked)}`, 250, '…'), description: body, footer: { text: state.text } },
     { picture },
   )
 }

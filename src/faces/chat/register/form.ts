@@ -1,4 +1,5 @@
 // The form for a check in chat: five texts, as a modal; what was typed comes back filled in when something was wrong with it.
+
 import {
   type APIActionRowComponent,
   type APIButtonComponentWithCustomId,
@@ -9,6 +10,7 @@ import {
 } from 'discord.js'
 import type { Words } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
+import { cut } from '../cut.ts'
 import { fieldsOf } from '../parts.ts'
 
 export const formFields = ['way', 'gauge', 'distance', 'when', 'points'] as const
@@ -34,19 +36,22 @@ export const checkForm = (
   { chatRegister: { modal } }: Words,
 ): APIModalInteractionResponseCallbackData => ({
   custom_id: customId,
-  title: render(modal.title, () => tag).slice(0, TITLE),
+  title: cut(
+    render(modal.title, () => tag),
+    TITLE,
+  ),
   components: formFields.map((field) => ({
     type: ComponentType.ActionRow,
     components: [
       {
         type: ComponentType.TextInput,
         custom_id: field,
-        label: modal[field].slice(0, LABEL),
+        label: cut(modal[field], LABEL),
         style: field === 'points' ? TextInputStyle.Paragraph : TextInputStyle.Short,
         required: needed.has(field),
         max_length: LONGEST[field],
         placeholder: examples[field],
-        ...(texts[field] ? { value: texts[field].slice(0, LONGEST[field]) } : {}),
+        ...(texts[field] ? { value: cut(texts[field], LONGEST[field]) } : {}),
       },
     ],
   })),

@@ -1,4 +1,5 @@
 // The register as messages: a wrench, the list, what is due, what was kept. Within Discord's limits; what is cut is counted.
+
 import { type APIEmbed, MessageFlags } from 'discord.js'
 import type { DueWrench, Shop } from '../../../desk/shop.ts'
 import { textsOf } from '../../../keeping/texts.ts'
@@ -9,11 +10,13 @@ import type { Language } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
 import { pointText } from '../../point-text.ts'
 import { marks } from '../../status-marks.ts'
+import { cut } from '../cut.ts'
 import { type ChatReply, escapeChat, type Picture } from '../reply.ts'
 import { button, row } from './form.ts'
 
 const COLOUR = 0x1d7a6b
 const FIELD = 1000
+const TITLE = 250
 const LIST = 3800
 const MOST = 5
 
@@ -46,9 +49,7 @@ export const message = (
       allowed_mentions: { parse: [] },
       ...(isPrivate ? { flags: MessageFlags.Ephemeral } : {}),
       ...(buttons.length > 0 ? { components: [...buttons] } : {}),
-      ...(picture
-        ? { attachments: [{ id: 0, filename: 'armlength.png', description: picture.alt.slice(0, 1024) }] }
-        : {}),
+      ...(picture ? { attachments: [{ id: 0, filename: 'armlength.png', description: cut(picture.alt, 1024) }] } : {}),
     },
     files: picture ? [{ name: 'armlength.png', data: picture.data }] : [],
   }
@@ -92,7 +93,7 @@ export const wrenchMessage = (found: Found, language: Language, picture: Picture
     lines.length === 0 ? [] : [{ name: title, value: fitting(lines, FIELD).text || '…' }]
   return message(
     {
-      title: `${tag}: ${escapeChat(name)}`.slice(0, 250),
+      title: cut(`${tag}: ${escapeChat(name)}`, TITLE, '…'),
       description: statusText(found.row, language),
       fields: [
         ...field(
@@ -115,7 +116,7 @@ export const checksMessage = (found: Found, language: Language, picture: Picture
   const { tag, name } = found.row.folder.card.entry.body
   return message(
     {
-      title: `${tag}: ${escapeChat(name)}`.slice(0, 250),
+      title: cut(`${tag}: ${escapeChat(name)}`, TITLE, '…'),
       description: `${statusText(found.row, language)}\n\n${text}${more}`,
     },
     { buttons: [enterButton(tag, language)], picture },

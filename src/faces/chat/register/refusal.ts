@@ -1,7 +1,9 @@
 // What is wrong with something that should be kept, as a private message: each fault at its input, and what is still needed.
+
 import { sayerFor } from '../../../desk/say.ts'
 import type { Keeping } from '../../../desk/shop.ts'
 import type { Language } from '../../../words/index.ts'
+import { cut } from '../cut.ts'
 import { type ChatReply, escapeChat } from '../reply.ts'
 import type { row } from './form.ts'
 import { message } from './layout.ts'
@@ -27,9 +29,11 @@ export const refused = (
 ): ChatReply =>
   message(
     {
-      description: [words.chatRegister.notKept, ...lines.map((line) => `- ${escapeChat(line)}`)]
-        .join('\n')
-        .slice(0, 4000),
+      description: cut(
+        [words.chatRegister.notKept, ...lines.map((line) => `- ${escapeChat(line)}`)].join('\n'),
+        4000,
+        '…',
+      ),
     },
     { isPrivate: true, buttons },
   )
