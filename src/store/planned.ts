@@ -23,6 +23,8 @@ export interface Runner {
   readonly once: <T>(plan: () => Plan<T>) => Promise<T>
   /** Runs a plan alone and as one: no other writes meanwhile, and it is kept whole or not at all. */
   readonly write: <T>(plan: () => Plan<T>) => Promise<T>
+  /** After something was erased: takes it out of what is kept beside the tables, too. */
+  readonly erased?: () => Promise<void>
   readonly backup: Store['backup']
   readonly close: Store['close']
 }
@@ -38,6 +40,13 @@ const rebuildAll = async ({ build, write }: Runner, fold: FoldCards): Promise<nu
     await new Promise((resolve) => setImmediate(resolve))
   }
   return cards
+}
+
+/** Always, not only where something stood there: what was taken back one by one may be beside the tables as well. */
+const erasing = async ({ once, erased }: Runner, plan: () => Plan<number>): Promise<number> => {
+  const gone = await once(plan)
+  await erased?.()
+  return gone
 }
 
 export const plannedStore = (runner: Runner): Store => {
@@ -62,8 +71,8 @@ export const plannedStore = (runner: Runner): Store => {
     own: (owner) => once(() => ownPlan(build, owner)),
     setOwn: (setting) => once(() => setOwnPlan(build, setting)),
     usedOwn: (owner, at) => once(() => usedOwnPlan(build, owner, at)),
-    forgetOwn: (owner) => once(() => forgetOwnPlan(build, owner)),
-    forgetIdle: (before) => once(() => forgetIdlePlan(build, before)),
+    forgetOwn: (owner) => erasing(runner, () => forgetOwnPlan(build, owner)),
+    forgetIdle: (before) => erasing(runner, () => forgetIdlePlan(build, before)),
     check: () => write(() => probePlan(build)),
     backup,
     close,

@@ -103,6 +103,8 @@ export const sqliteStore = (db: Database, migrations?: readonly Migration[]): St
     build,
     once: (plan) => asOutage(() => runPlan(plan(), ask)),
     write: (plan) => asOutage(() => write(() => runPlan(plan(), ask))),
+    // The log still holds the pages as they were: it is folded in and emptied. Where another process holds it, the next time does it.
+    erased: () => asOutage(() => void db.pragma('wal_checkpoint(TRUNCATE)')),
     backup: (path) => backUp(db, path),
     close: () => asOutage(() => void db.close()),
   })

@@ -144,8 +144,8 @@ export const chat = {
     nothing: 'Es ist nichts von Ihnen gespeichert.',
     kept: 'Das ist von Ihnen gespeichert: {what}.',
     about:
-      'Fragen werden beantwortet und vergessen: sie werden nach Art gezählt, ohne wer gefragt hat. Zuletzt Eingegebenes wird eine Stunde lang wieder angeboten, nur aus dem Arbeitsspeicher. Eine Antwort trägt ihre Zahlen in ihren Tasten. Prüfungen, Ereignisse und Karten werden mit der Rolle gespeichert, die sie schrieb, nicht mit einem Namen. Eigene Einstellungen, die {days} Tage lang nicht gebraucht werden, werden gelöscht.',
+      'Fragen werden beantwortet und vergessen: sie werden nach Art gezählt, ohne wer gefragt hat. Zuletzt Eingegebenes wird eine Stunde lang wieder angeboten, nur aus dem Arbeitsspeicher. Eine Antwort trägt ihre Zahlen in ihren Tasten. Prüfungen, Ereignisse und Karten werden mit der Rolle gespeichert, die sie schrieb, nicht mit einem Namen. Eigene Einstellungen, die {days} Tage lang nicht gebraucht werden, werden gelöscht. Kopien des Registers, wie Werkstätten sie nachts machen, enthalten Gelöschtes, bis sie weggeworfen werden: in der Regel nach vier Wochen.',
     erased:
-      'Gelöscht: die eigenen Einstellungen und zuletzt Eingegebenes. Nachrichten in den Kanälen liegen bei Discord: diese mit „Entfernen“ löschen.',
+      'Gelöscht: die eigenen Einstellungen und zuletzt Eingegebenes. Nachrichten in den Kanälen liegen bei Discord: diese mit „Entfernen“ löschen. Kopien, die die Werkstatt vorher gemacht hat, können es noch etwa vier Wochen enthalten.',
   },
 } as const

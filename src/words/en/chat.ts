@@ -144,8 +144,8 @@ export const chat = {
     nothing: 'Nothing is kept of you.',
     kept: 'This is kept of you: {what}.',
     about:
-      'Questions are answered and forgotten: they are counted by kind, without who asked. What you typed last is offered again for an hour, in memory alone. An answer carries its own numbers in its keys. Checks, events and cards are kept with the role that wrote them, not with a name. Own settings that are not used for {days} days are erased.',
+      'Questions are answered and forgotten: they are counted by kind, without who asked. What you typed last is offered again for an hour, in memory alone. An answer carries its own numbers in its keys. Checks, events and cards are kept with the role that wrote them, not with a name. Own settings that are not used for {days} days are erased. Copies of the register, which shops make at night, hold what was erased until they are thrown away: as a rule after four weeks.',
     erased:
-      'Erased: your own settings and what you typed last. Messages in the channels are Discord’s: delete those with Remove.',
+      'Erased: your own settings and what you typed last. Messages in the channels are Discord’s: delete those with Remove. Copies that the shop made before may hold it for some four weeks more.',
   },
 } as const

@@ -144,8 +144,8 @@ export const chat = {
     nothing: 'No se guarda nada de usted.',
     kept: 'De usted se guarda esto: {what}.',
     about:
-      'Las preguntas se responden y se olvidan: se cuentan por tipo, sin quién preguntó. Lo último que escribió se vuelve a ofrecer durante una hora, solo desde la memoria. Una respuesta lleva sus propios números en sus botones. Comprobaciones, sucesos y fichas se guardan con el rol de quien los escribió, no con un nombre. Las preferencias propias que no se usan durante {days} días se borran.',
+      'Las preguntas se responden y se olvidan: se cuentan por tipo, sin quién preguntó. Lo último que escribió se vuelve a ofrecer durante una hora, solo desde la memoria. Una respuesta lleva sus propios números en sus botones. Comprobaciones, sucesos y fichas se guardan con el rol de quien los escribió, no con un nombre. Las preferencias propias que no se usan durante {days} días se borran. Las copias del registro, que los talleres hacen de noche, contienen lo borrado hasta que se tiran: por lo general a las cuatro semanas.',
     erased:
-      'Borrado: sus preferencias propias y lo último que escribió. Los mensajes de los canales están en Discord: bórrelos con «Quitar».',
+      'Borrado: sus preferencias propias y lo último que escribió. Los mensajes de los canales están en Discord: bórrelos con «Quitar». Las copias que el taller hizo antes pueden contenerlo todavía unas cuatro semanas.',
   },
 } as const

@@ -144,8 +144,8 @@ export const chat = {
     nothing: 'Rien n’est gardé de vous.',
     kept: 'Ceci est gardé de vous : {what}.',
     about:
-      'Les questions reçoivent une réponse et sont oubliées : elles sont comptées par sorte, sans qui a demandé. Ce que vous avez tapé en dernier est proposé à nouveau pendant une heure, de la mémoire seule. Une réponse porte ses nombres dans ses touches. Contrôles, événements et fiches sont gardés avec le rôle qui les a écrits, sans nom. Les réglages personnels qui ne servent pas pendant {days} jours sont effacés.',
+      'Les questions reçoivent une réponse et sont oubliées : elles sont comptées par sorte, sans qui a demandé. Ce que vous avez tapé en dernier est proposé à nouveau pendant une heure, de la mémoire seule. Une réponse porte ses nombres dans ses touches. Contrôles, événements et fiches sont gardés avec le rôle qui les a écrits, sans nom. Les réglages personnels qui ne servent pas pendant {days} jours sont effacés. Les copies du registre, que les ateliers font la nuit, contiennent ce qui a été effacé jusqu’à ce qu’elles soient jetées : en règle générale après quatre semaines.',
     erased:
-      'Effacé : vos réglages et ce que vous avez tapé en dernier. Les messages dans les canaux sont chez Discord : les supprimer avec « Retirer ».',
+      'Effacé : vos réglages et ce que vous avez tapé en dernier. Les messages dans les canaux sont chez Discord : les supprimer avec « Retirer ». Les copies que l’atelier a faites avant peuvent encore le contenir pendant quatre semaines environ.',
   },
 } as const

@@ -136,6 +136,12 @@ describe('privacy', () => {
     expect(said(await chat.send(adapter))).toContain('cannot be worked out')
   })
 
+  it.each(Object.entries(languages))('it is told in %s that copies hold what was erased', (locale, { words }) => {
+    const weeks = { en: 'four weeks', de: 'vier Wochen', fr: 'quatre semaines', es: 'cuatro semanas' } as const
+    const { about, erased } = words.chat.privacy
+    for (const text of [about, erased]) expect(text).toContain(weeks[locale.slice(0, 2) as keyof typeof weeks])
+  })
+
   it('settings that nobody used are let go, and used ones stay', async () => {
     const day = 86_400_000
     const put = (owner: string, ms: number) =>
