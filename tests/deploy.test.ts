@@ -80,4 +80,17 @@ describe('the other files', () => {
     ])
       expect(unit).toContain(line)
   })
+  it.each(files.filter((file) => file.endsWith('.service')))('%s leaves nothing that others can read', (name) => {
+    const unit = read(name)
+    const setting = (of: string): string | undefined => new RegExp(`^${of}=(.*)$`, 'm').exec(unit)?.[1]
+    expect(setting('UMask')).toMatch(/^00[0-7]7$/)
+    // The mode of a folder that two units share is set by the one that starts last.
+    for (const folder of ['State', 'Runtime'].filter((one) => setting(`${one}Directory`) !== undefined))
+      expect(setting(`${folder}DirectoryMode`)).toMatch(/^07[0-7]0$/)
+  })
+
+  it('what copies the register is told the same of the folder as what writes it', () => {
+    const modes = (name: string) => read(name).match(/^(?:StateDirectory|StateDirectoryMode|UMask|User|Group)=.*$/gm)
+    expect(modes('armlength-backup.service')?.sort()).toEqual(modes('armlength.service')?.sort())
+  })
 })
