@@ -1,6 +1,7 @@
 // The keys under an answer, pressed: each reply within Discord's limits, the same digits as the question asked by itself, nothing
 // public changed under anybody's eyes, and only who may taking it away.
 import { beforeEach, describe, expect, it } from 'vitest'
+import { saverOf } from '../../../src/faces/chat/answer/save.ts'
 import { handleInteraction } from '../../../src/faces/chat/handler.ts'
 import { ownScope, serverScope } from '../../../src/faces/chat/liking.ts'
 import { languages } from '../../../src/words/index.ts'
@@ -309,6 +310,19 @@ describe('what is set', () => {
     expect(said(await send({ ...form, ...plain }))).toBe(words.chatRegister.forbidden)
     expect(said(await send({ ...form, ...keeper }))).toBe('W-07: Lever 380 mm.')
     expect((await chat.shop.wrench('W-07'))?.row.folder.card.entry.body.lever?.text).toBe('380 mm')
+  })
+
+  it('what is refused of a card comes back as text', async () => {
+    const wrench = { tag: 'W-07', name: 'half inch', 'wrench-type': 'click', most: '200 N·m', lever: '400 mm' }
+    await chat.shop.keep('wrench', wrench, { role: 'keeper', door: 'http', key: 'k' })
+    const save = saverOf(chat.shop, { keeper: undefined, mechanic: undefined })
+    const interaction = {
+      id: '1',
+      guild_id: places.shop,
+      member: { user: people.asker, roles: [], permissions: MANAGES },
+    }
+    const told = said(await save('W-07', { lever: '**x** https://x.example' }, interaction as never, languages.en))
+    expect(told).toContain('\\*\\*x\\*\\* https\\://x.example')
   })
 
   it('a store that is away gives answers as if nothing were set', async () => {

@@ -6,7 +6,7 @@ import { textsOf } from '../../../keeping/texts.ts'
 import type { Language } from '../../../words/index.ts'
 import { render } from '../../../words/render.ts'
 import { refusalFor, roleIn, type WriterRoles } from '../register/rights.ts'
-import { type ChatReply, privateLine } from '../reply.ts'
+import { type ChatReply, escapeChat, privateLine } from '../reply.ts'
 
 export type SaveToWrench = (
   tag: string,
@@ -30,12 +30,12 @@ export const saverOf =
     if (kept.kind === 'forbidden') return privateLine(words.chatRegister.forbidden)
     if (kept.kind === 'refused') {
       const say = sayerFor(language)
-      const lines = kept.faults.map(say.fault).map(({ input, got, hint }) => `${input}: “${got}”. ${hint}`)
+      const lines = kept.faults.map(say.fault).map(({ input, got, hint }) => escapeChat(`${input}: “${got}”. ${hint}`))
       return privateLine([words.chatRegister.notKept, ...lines].join('\n'))
     }
     const labels = words.keep.labels as Readonly<Record<string, string>>
     const what = Object.entries(texts)
-      .map(([name, text]) => `${labels[name] ?? name} ${text}`)
+      .map(([name, text]) => `${labels[name] ?? name} ${escapeChat(text)}`)
       .join(', ')
     return privateLine(render(words.chat.save.saved, (place) => ({ wrench: found.row.folder.tag, what })[place]))
   }
