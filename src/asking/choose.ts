@@ -26,6 +26,7 @@ import { composeMatter, topicOf, topicsIn } from './compose/matter.ts'
 import { composeReach, composeWhich } from './compose/reach.ts'
 import { checkEitherWay, composeCheck } from './compose/wrench-check.ts'
 import type { Facts } from './facts.ts'
+import { isMakersJoint } from './makers-joint.ts'
 import { type Alternative, otherwise, type Proposal } from './proposal.ts'
 import { LEAST, ofTightening, ofTools, type Scores, scoresOf, strongest, type TopicName } from './topics.ts'
 
@@ -205,7 +206,8 @@ export const isSeveral = (choice: Choice): choice is readonly Alternative[] => A
 
 export const choose = (facts: Facts): Choice => {
   const scores = scoresOf(facts)
-  const best = scores[strongest(scores)]
+  const topic = strongest(scores)
+  const best = scores[topic]
   // The search costs as much as all the rest: it is made where something hangs on it, and once.
   let found: readonly Slug[] | undefined
   const topics = (): readonly Slug[] => {
@@ -213,6 +215,8 @@ export const choose = (facts: Facts): Choice => {
     return found
   }
   const ofCare = (): boolean => topics().some((slug, place) => place === 0 && careful.has(slug))
+  // A torque from size and class alone, wherever in the text its joint is named.
+  if (topic === 'bolt' && isMakersJoint(facts.scene)) return 'maker-figure'
   if (asksMaker(facts, best, ofCare)) return 'maker-figure'
   if (isOut(facts, best)) return 'out-of-scope'
   return chosen(facts, scores, topics) ?? 'out-of-scope'

@@ -49,6 +49,9 @@ export const frenchPhrasings: readonly Phrasing[] = [
   ['Puis-je réutiliser un écrou autofreiné ?', 'does-it-matter answered'],
   ['Multiplicateur 4:1, il faut 1200 Nm, je règle combien sur la clé ?', 'multiplier answered', '300 N·m'],
   ['Quel est le couple de serrage des écrous de roue ?', 'maker-figure'],
+  ['vis de roue M14 10.9 à sec, quel couple', 'maker-figure'],
+  ['M10 10.9 à sec sur un étrier de frein, quel couple', 'maker-figure'],
+  ['M10 8.8 à sec avec une rondelle frein, quel couple', 'bolt-torque answered'],
   // What was set already is no torque that is wanted.
   ["J'ai mis 80 Nm avec un adaptateur de 50 mm droit, clé de 400 mm. C'est trop serré ?", 'choice'],
   ['Bonjour, quelle huile dois-je mettre dans le moteur', 'out-of-scope'],

@@ -49,6 +49,9 @@ export const spanishPhrasings: readonly Phrasing[] = [
   ['¿Puedo reutilizar una tuerca autoblocante?', 'does-it-matter answered'],
   ['Multiplicador 4:1, necesito 1200 Nm, ¿a cuánto pongo la llave?', 'multiplier answered', '300 N·m'],
   ['¿Cuál es el par de apriete de las tuercas de rueda?', 'maker-figure'],
+  ['tornillos de rueda M14 10.9 en seco, qué par', 'maker-figure'],
+  ['pinza de freno M10 10.9 en seco, qué par', 'maker-figure'],
+  ['qué par para un tornillo M10 8.8 en seco', 'bolt-torque answered'],
   ['Buenos días, qué aceite necesito para el motor', 'out-of-scope'],
   ['extensión de 250 mm bajo el cuadrado, ¿cambia el par?', 'does-it-matter answered'],
 ]
