@@ -33,16 +33,16 @@ export type SheetRead =
   | { readonly ok: false; readonly faults: readonly SheetFault[] }
 
 // A cell that a table program would take for a formula gets a mark before it, and loses it when it is read in.
-const FORMULA = /^'*[=+\-@\t\r]/
+const FORMULA = /^'*[=+\-@＝＋－＠\t\r]/
 // A table program whose lists are parted by semicolons, or that takes a line end for a row, begins a cell there.
-const WITHIN = /([;\t\n\r]\s*)('*[=+\-@])/g
-const MARKED_WITHIN = /([;\t\n\r]\s*)'('*[=+\-@])/g
+const WITHIN = /([;\t\n\r]\s*)('*[=+\-@＝＋－＠])/g
+const MARKED_WITHIN = /([;\t\n\r]\s*)'('*[=+\-@＝＋－＠])/g
 const safe = (text: string): string => {
   const within = text.replace(WITHIN, "$1'$2")
   return FORMULA.test(within) ? `'${within}` : within
 }
 const plain = (cell: string): string =>
-  (/^'+[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell).replace(MARKED_WITHIN, '$1$2')
+  (/^'+[=+\-@＝＋－＠\t\r]/.test(cell) ? cell.slice(1) : cell).replace(MARKED_WITHIN, '$1$2')
 
 export const sheetHead = (): string => stringify([[...columns]])
 

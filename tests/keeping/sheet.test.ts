@@ -60,6 +60,8 @@ describe('a sheet that was written', () => {
           fc.string({ minLength: 1, maxLength: 60 }),
           fc.constantFrom(
             '=1+1',
+            '＝1+1',
+            'a;＠x',
             "'=x",
             '@a',
             '-5',
