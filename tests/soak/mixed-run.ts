@@ -1,5 +1,5 @@
-// The built program with a register in a file, asked and written to at a steady rate while it is killed and people hang up; and what
-// became of every request.
+// The built program with a register in a file, asked and written to over HTTP and in chat at a steady rate while it is killed and
+// people hang up; and what became of every request.
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { Agent, request } from 'node:http'
 import { connect } from 'node:net'
@@ -11,10 +11,14 @@ import { memoryMiB, untilWorks } from '../faults/shop.ts'
 import { seeded } from '../support/random.ts'
 import { type Service, startService } from '../support/service.ts'
 import { nextRead, type ReadKind } from './mixed-asks.ts'
+import { type MixedChat, openMixedChat } from './mixed-chat.ts'
 
 const KEY = 'kiln-lane-keeper-000001'
 export const READS_A_SECOND = 40
 export const WRITES_A_SECOND = 8
+export const CHAT_A_SECOND = 10
+/** Every so manieth of them writes. */
+const CHAT_WRITES = 5
 /** A wrench has so many entries and no more: the length of a history is none of what is looked at here. */
 const WRITES_A_WRENCH = 40
 const PATIENCE_MS = 30_000
@@ -24,10 +28,14 @@ export interface Write {
   readonly note: string
   /** The id that was acknowledged, at every time that it was. */
   readonly ids: string[]
+  /** Said to be kept where no id is told, as chat says it. */
+  isTold?: boolean
 }
 
+export type MixedKind = ReadKind | 'write' | 'chat'
+
 export interface MixedReport {
-  readonly times: Readonly<Partial<Record<ReadKind | 'write', number[]>>>
+  readonly times: Readonly<Partial<Record<MixedKind, number[]>>>
   /** What was answered with 500 or more, or not at all, while nothing was done to the program. */
   readonly wrong: readonly string[]
   readonly writes: readonly Write[]
@@ -70,8 +78,17 @@ export const runMixed = async (seconds: number, seed: number): Promise<MixedRepo
   const [asks, chance, pen] = [seeded(seed), seeded(seed + 1), seeded(seed + 2)]
   const folder = mkdtempSync(join(tmpdir(), 'armlength-mixed-'))
   writeFileSync(join(folder, 'keys'), `keeper office ${hashOfKey(KEY)}\n`)
-  const env = { DATABASE_URL: `file:${join(folder, 'shop.db')}`, API_KEYS_FILE: join(folder, 'keys') }
+  const chat: MixedChat = await openMixedChat(seed + 3)
+  const env = {
+    ...chat.env,
+    DATABASE_URL: `file:${join(folder, 'shop.db')}`,
+    API_KEYS_FILE: join(folder, 'keys'),
+    // As its unit and its container run it.
+    MALLOC_ARENA_MAX: '2',
+    NODE_OPTIONS: '--max-old-space-size=256',
+  }
   let service: Service = await startService(env)
+  await chat.ready()
   const { url } = service
   const port = new URL(url).port
   const started = [service]
@@ -80,9 +97,14 @@ export const runMixed = async (seconds: number, seed: number): Promise<MixedRepo
 
   /** When the program was not there; open while it is not. */
   const down: Array<{ readonly from: number; to: number }> = []
-  const wasUp = (from: number, to: number): boolean => down.every((one) => to < one.from || from > one.to + 0.5)
+  /** The same for chat, which is there a little later. */
+  const mutes: Array<{ readonly from: number; to: number }> = []
+  const isClear = (of: typeof down, from: number, to: number): boolean =>
+    of.every((one) => to < one.from || from > one.to + 0.5)
+  const wasUp = (from: number, to: number): boolean => isClear(down, from, to)
   const wrong: string[] = []
-  const times: Partial<Record<ReadKind | 'write', number[]>> = {}
+  const chatTimes: number[] = []
+  const times: Partial<Record<MixedKind, number[]>> = { chat: chatTimes }
   const deeds: Record<string, number> = {}
   const timed = async (
     kind: ReadKind | 'write',
@@ -139,14 +161,30 @@ export const runMixed = async (seconds: number, seed: number): Promise<MixedRepo
     if (isTwice) await insist(write, path, body)
   }
 
+  const inChat = async (n: number): Promise<void> => {
+    const write: Write | undefined =
+      n % CHAT_WRITES === 0 ? { key: `chat-${seed}-${n}`, note: `chat note ${n}`, ids: [] } : undefined
+    if (write) writes.push(write)
+    const from = since()
+    const told = write ? await chat.keep(wrenches.at(-1) ?? '', write.note) : await chat.ask()
+    const to = since()
+    if (write && told === 'kept') write.isTold = true
+    if (told !== 'nowhere' && told !== 'failed') chatTimes.push((to - from) * 1000)
+    else if (isClear(mutes, from, to)) wrong.push(`chat at ${from.toFixed(1)} s: ${told}`)
+  }
+
   const kill = async (): Promise<void> => {
     const one = { from: since(), to: Number.POSITIVE_INFINITY }
     down.push(one)
+    const mute = { from: one.from, to: Number.POSITIVE_INFINITY }
+    mutes.push(mute)
     service.kill()
     while (service.running()) await pause(5)
     service = await untilWorks(() => startService({ ...env, PORT: port }), 10_000)
     started.push(service)
     one.to = since()
+    await chat.ready()
+    mute.to = since()
   }
   const slowClients = async (): Promise<void> => {
     const sockets = Array.from({ length: 10 }, () => connect(Number(port), '127.0.0.1').on('error', () => undefined))
@@ -197,6 +235,7 @@ export const runMixed = async (seconds: number, seed: number): Promise<MixedRepo
       if (n > 0 && n % WRITES_A_WRENCH === 0) go(addWrench(n / WRITES_A_WRENCH))
       else go(addNote(n, roll < 0.2, roll > 0.9))
     }),
+    steadily(CHAT_A_SECOND, (n) => go(inChat(n))),
   ]
   const rss: Array<readonly [number, number, number]> = []
   const watch = (async () => {
@@ -227,6 +266,7 @@ export const runMixed = async (seconds: number, seed: number): Promise<MixedRepo
   }
   agent.destroy()
   const exit = await service.stop()
+  await chat.close()
   rmSync(folder, { recursive: true, force: true })
   if (troubles.length > 0) throw troubles[0]
   const kept = entries.map(({ id, body }) => ({ id, note: body.note ?? body.name ?? '' }))

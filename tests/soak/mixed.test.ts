@@ -1,14 +1,14 @@
-// A busy shop over HTTP while the program is killed and people hang up: what was acknowledged is there once, nothing fails while it
+// A busy shop over HTTP and in chat while the program is killed and people hang up: what was acknowledged is there once, nothing fails while it
 // stands, memory is flat. MIXED_SECONDS says how long (10 at a desk and in CI, 1800 by `npm run test:soak:mixed`); MIXED_SEED
 // repeats what is asked and when; the seed is printed.
 import { beforeAll, describe, expect, it } from 'vitest'
 import { quantile } from '../bench/wire.ts'
 import { reads } from './mixed-asks.ts'
-import { type MixedReport, READS_A_SECOND, runMixed, WRITES_A_SECOND } from './mixed-run.ts'
+import { CHAT_A_SECOND, type MixedReport, READS_A_SECOND, runMixed, WRITES_A_SECOND } from './mixed-run.ts'
 
 const seconds = Number(process.env.MIXED_SECONDS ?? '10')
 const seed = Number(process.env.MIXED_SEED ?? Date.now() % 2 ** 31)
-const kinds = [...reads, 'write'] as const
+const kinds = [...reads, 'write', 'chat'] as const
 
 let report: MixedReport
 beforeAll(
@@ -37,6 +37,7 @@ describe('the mixed soak', () => {
     // Some were on their way when it was killed.
     expect(asked).toBeGreaterThan(READS_A_SECOND * seconds * 0.6)
     expect(report.writes.length).toBeGreaterThan(WRITES_A_SECOND * seconds * 0.9)
+    expect(timesOf('chat').length).toBeGreaterThan(CHAT_A_SECOND * seconds * 0.5)
     expect(report.deeds['killed']).toBeGreaterThan(1)
     expect(report.deeds['a write is hung up on']).toBeGreaterThan(0)
     expect((report.deeds['slow clients'] ?? 0) + (report.deeds['hung up on'] ?? 0)).toBeGreaterThan(0)
@@ -49,15 +50,17 @@ describe('the mixed soak', () => {
   it('every write that was acknowledged is there once, and none is there twice', () => {
     const places = new Map<string, string[]>()
     for (const { id, note } of report.kept) places.set(note, [...(places.get(note) ?? []), id])
-    for (const { note, ids, key } of report.writes) {
+    for (const { note, ids, key, isTold } of report.writes) {
       const kept = places.get(note) ?? []
       expect(kept.length, key).toBeLessThanOrEqual(1)
       // However often it was acknowledged, it is the same entry.
       for (const id of ids) expect(kept, key).toEqual([id])
+      if (isTold) expect(kept, key).toHaveLength(1)
     }
     expect(report.kept.length).toBeLessThanOrEqual(report.writes.length)
     expect(report.writes.filter(({ ids }) => ids.length > 1).length).toBeGreaterThan(0)
-    const acknowledged = report.writes.filter(({ ids }) => ids.length > 0).length
+    const acknowledged = report.writes.filter(({ ids, isTold }) => isTold || ids.length > 0).length
+    expect(report.writes.filter(({ isTold }) => isTold).length).toBeGreaterThan(0)
     expect(acknowledged).toBeGreaterThan(report.writes.length * 0.85)
     process.stdout.write(
       `mixed soak: ${acknowledged} writes acknowledged, ${report.kept.length} kept, ${JSON.stringify(report.deeds)}\n`,
