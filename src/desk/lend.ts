@@ -15,6 +15,7 @@ import type { FleetRow } from '../register/fleet.ts'
 import { limitAt } from '../register/limit.ts'
 import { quantityOf } from '../register/parts.ts'
 import type { WrenchCard } from '../register/records.ts'
+import { type ReasonCode, reasonStatus } from '../register/status-rules.ts'
 import { benchLoan } from './lend-bench.ts'
 import type { Loan, RawInputs } from './read.ts'
 import type { Shop } from './shop.ts'
@@ -57,6 +58,12 @@ const deviationPhrase = (percent: number, limit: number): Phrase => {
   return side === 'low' ? phrase('deviation.low', told) : phrase('deviation.high', told)
 }
 
+type Happened = {
+  [Code in ReasonCode]: (typeof reasonStatus)[Code] extends 'check-before-use' ? Code : never
+}[ReasonCode]
+
+const isHappened = (code: ReasonCode): code is Happened => reasonStatus[code] === 'check-before-use'
+
 /** What leads an answer about a wrench, by its status today; then the last check at its worst, which is told and not applied. */
 export const wrenchCautions = ({ folder, status }: FleetRow): Caution[] => {
   const [{ code, date }] = status.reasons
@@ -66,7 +73,9 @@ export const wrenchCautions = ({ folder, status }: FleetRow): Caution[] => {
     retired: [caution('wrench-not-to-be-used', { wrench })],
     'set-aside': [caution('wrench-not-to-be-used', { wrench })],
     'out-of-limit': [caution('out-of-limit'), caution('failed-on', { wrench, date })],
-    'check-before-use': [caution('check-before-use', { wrench, date })],
+    'check-before-use': isHappened(code)
+      ? [caution('check-before-use', { wrench, date, what: phrase(`happened.${code}`) })]
+      : [],
     'check-due': [
       caution('check-due'),
       code === 'never-checked' ? caution('never-checked', { wrench }) : caution('due-since', { wrench, date }),

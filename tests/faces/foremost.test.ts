@@ -1,4 +1,5 @@
 // A wrench that is not to be pulled with as it is: said before the number at every door and on the figure, and said once.
+import type { FastifyInstance } from 'fastify'
 import { afterEach, describe, expect, it } from 'vitest'
 import { askKnowing, createDesk, type Desk } from '../../src/desk/desk.ts'
 import { lenderOf } from '../../src/desk/lend.ts'
@@ -15,9 +16,9 @@ const keeper = { role: 'keeper', door: 'terminal' } as const
 const asked = { torque: '120 N·m', adapter: '45 mm@0', wrench: 'W-07' }
 const query = new URLSearchParams(asked).toString()
 const event = (what: string) => ({ kind: 'event' as const, raw: { wrench: 'W-07', what, date: '2026-05-20' } })
-const check = (read: string) => ({
+const check = (read: string, more: Readonly<Record<string, string>> = {}) => ({
   kind: 'check' as const,
-  raw: { wrench: 'W-07', date: '2026-05-01', way: 'tester', state: 'as-found', points: `100 N·m: ${read}` },
+  raw: { wrench: 'W-07', date: '2026-05-01', way: 'tester', state: 'as-found', points: `100 N·m: ${read}`, ...more },
 })
 
 const shopWith = async (entries: ReadonlyArray<ReturnType<typeof event> | ReturnType<typeof check>>): Promise<Shop> => {
@@ -35,19 +36,9 @@ afterEach(async () => {
   for (const close of closing.splice(0)) await close()
 })
 
-/** What each door showed, as text. */
-const shownBy = async (shop: Shop): Promise<Readonly<Record<'terminal' | 'chat' | 'kiosk', string>>> => {
-  const desk = deskOf(shop)
-  const lines: string[] = []
-  const out = (line: string): void => void lines.push(line)
-  await runTerminal(['adapter-setting', ...Object.entries(asked).map(([name, text]) => `${name}=${text}`)], desk, {
-    out,
-    err: out,
-  })
-  const reply = renderReply(await askKnowing(desk, 'adapter-setting', asked, { door: 'chat' }), words)
-  const [embed] = reply.data.embeds ?? []
+const httpOf = async (shop: Shop): Promise<FastifyInstance> => {
   const http = await buildHttp({
-    desk,
+    desk: deskOf(shop),
     pictures: noPictures,
     shop: 'Kiln Lane Garage',
     register: { shop, keys: [], now: () => new Date('2026-06-01T10:00:00Z') },
@@ -60,6 +51,21 @@ const shownBy = async (shop: Shop): Promise<Readonly<Record<'terminal' | 'chat' 
     metrics: async () => ({ type: 'text/plain', text: '' }),
   })
   closing.push(() => http.close())
+  return http
+}
+
+/** What each door showed, as text. */
+const shownBy = async (shop: Shop): Promise<Readonly<Record<'terminal' | 'chat' | 'kiosk', string>>> => {
+  const desk = deskOf(shop)
+  const lines: string[] = []
+  const out = (line: string): void => void lines.push(line)
+  await runTerminal(['adapter-setting', ...Object.entries(asked).map(([name, text]) => `${name}=${text}`)], desk, {
+    out,
+    err: out,
+  })
+  const reply = renderReply(await askKnowing(desk, 'adapter-setting', asked, { door: 'chat' }), words)
+  const [embed] = reply.data.embeds ?? []
+  const http = await httpOf(shop)
   return {
     terminal: lines.join('\n'),
     chat: [embed?.description, ...(embed?.fields ?? []).map(({ value }) => value)].join('\n'),
@@ -71,7 +77,7 @@ const cases = [
   [
     'dropped since its check',
     [check('100; 100; 100; 100; 100 N·m'), event('dropped')],
-    [/Check W-07 before it is used/],
+    [/Check W-07 before it is used where the torque matters: on [^:]+ it was dropped\./],
   ],
   [
     'outside its limit',
@@ -106,5 +112,15 @@ describe('a wrench that is not to be pulled with as it is', () => {
     for (const entries of [[], [check('100; 100; 100; 100; 100 N·m')]])
       for (const [door, text] of Object.entries(await shownBy(await shopWith(entries))))
         expect(text, door).not.toContain('▲')
+  })
+})
+
+describe('a wrench that passed by less than the doubt of its check', () => {
+  it('has a mark where it is picked, and one that passed plainly has none', async () => {
+    const start = async (entry: ReturnType<typeof check>): Promise<string> =>
+      (await (await httpOf(await shopWith([entry]))).inject('/')).body
+    const doubtful = await start(check('103.5; 103.5; 103.5; 103.5; 103.5 N·m', { 'gauge-uncertainty': '1 %' }))
+    expect(doubtful).toContain('pass in doubt')
+    expect(await start(check('100; 100; 100; 100; 100 N·m'))).not.toContain('pass in doubt')
   })
 })

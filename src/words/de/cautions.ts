@@ -119,8 +119,7 @@ export const cautions = {
   'wrench-not-to-be-used':
     '{wrench} ist im Verzeichnis beiseitegelegt oder ausgemustert: einen anderen Schlüssel nehmen.',
   'failed-on': 'Die letzte Prüfung von {wrench}, am {date}, fand ihn außerhalb seiner Grenze.',
-  'check-before-use':
-    '{wrench} prüfen, bevor er verwendet wird, wo es auf das Drehmoment ankommt: am {date} ist ihm etwas geschehen.',
+  'check-before-use': '{wrench} prüfen, bevor er verwendet wird, wo es auf das Drehmoment ankommt. Am {date}: {what}.',
   'never-checked': 'Im Verzeichnis steht keine Prüfung von {wrench}.',
   'due-since': 'Die Prüfung von {wrench} ist seit {date} fällig.',
   'last-check':

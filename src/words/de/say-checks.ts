@@ -3,6 +3,13 @@
 import { deviation } from './deviation.ts'
 
 export const sayChecks = {
+  'happened.dropped': 'er fiel herunter',
+  'happened.overloaded': 'er wurde überlastet',
+  'happened.repaired': 'er wurde repariert',
+  'happened.adjusted': 'er wurde justiert',
+  'happened.wound-up': 'er lag gespannt da',
+  'happened.returned': 'er kam zurück, und niemand hier weiß, was ihm geschah',
+  'happened.found': 'er wurde wiedergefunden, und niemand hier weiß, was ihm geschah',
   'deviation.low': deviation.low,
   'deviation.high': deviation.high,
   'deviation.right': deviation.right,

@@ -99,7 +99,7 @@ export const cautions = {
     'The tolerance of {wrench} is {tolerance} of full scale, so below its highest mark it may be off by more than the tolerance taken here. Tell tolerance as a share of this setting.',
   'wrench-not-to-be-used': '{wrench} is set aside or retired in the register: take another wrench.',
   'failed-on': 'The last check of {wrench}, on {date}, found it outside its limit.',
-  'check-before-use': 'Check {wrench} before it is used where the torque matters: something happened to it on {date}.',
+  'check-before-use': 'Check {wrench} before it is used where the torque matters: on {date} {what}.',
   'never-checked': 'No check of {wrench} is in the register.',
   'due-since': 'The check of {wrench} has been due since {date}.',
   'last-check':

@@ -3,6 +3,13 @@
 import { deviation } from './deviation.ts'
 
 export const sayChecks = {
+  'happened.dropped': 'it was dropped',
+  'happened.overloaded': 'it was overloaded',
+  'happened.repaired': 'it was repaired',
+  'happened.adjusted': 'it was adjusted',
+  'happened.wound-up': 'it was found left wound up',
+  'happened.returned': 'it came back, from where nobody here knows what it went through',
+  'happened.found': 'it was found again, and nobody here knows what it went through',
   'deviation.low': deviation.low,
   'deviation.high': deviation.high,
   'deviation.right': deviation.right,

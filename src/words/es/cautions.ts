@@ -109,7 +109,7 @@ export const cautions = {
     'La tolerancia de {wrench} es {tolerance} del fondo de escala, así que por debajo del máximo de su escala puede desviarse más que la tolerancia tomada aquí. Indicar tolerance como parte de este valor de ajuste.',
   'wrench-not-to-be-used': '{wrench} figura en el registro como apartada o dada de baja: usar otra llave.',
   'failed-on': 'La última comprobación de {wrench}, el {date}, la encontró fuera de su límite.',
-  'check-before-use': 'Comprobar {wrench} antes de usarla donde el par importe: le pasó algo el {date}.',
+  'check-before-use': 'Comprobar {wrench} antes de usarla donde el par importe. El {date}: {what}.',
   'never-checked': 'En el registro no hay ninguna comprobación de {wrench}.',
   'due-since': 'Desde el {date} toca comprobar {wrench}.',
   'last-check':

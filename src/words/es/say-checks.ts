@@ -3,6 +3,13 @@
 import { deviation } from './deviation.ts'
 
 export const sayChecks = {
+  'happened.dropped': 'se cayó',
+  'happened.overloaded': 'se sobrecargó',
+  'happened.repaired': 'se reparó',
+  'happened.adjusted': 'se ajustó',
+  'happened.wound-up': 'se quedó cargada',
+  'happened.returned': 'volvió, y nadie aquí sabe por lo que pasó',
+  'happened.found': 'se encontró, y nadie aquí sabe por lo que pasó',
   'deviation.low': deviation.low,
   'deviation.high': deviation.high,
   'deviation.right': deviation.right,

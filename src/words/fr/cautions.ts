@@ -115,8 +115,7 @@ export const cautions = {
     'La tolérance de {wrench} est de {tolerance} de la pleine échelle : au-dessous de sa graduation la plus haute, la clé peut donc s’écarter de plus que la tolérance prise ici. Donner tolerance comme part de ce réglage.',
   'wrench-not-to-be-used': '{wrench} est mise de côté ou réformée dans le registre : prendre une autre clé.',
   'failed-on': 'Le dernier contrôle de {wrench}, le {date}, l’a trouvée hors de sa limite.',
-  'check-before-use':
-    'Contrôler {wrench} avant de l’utiliser là où le couple compte : il lui est arrivé quelque chose le {date}.',
+  'check-before-use': 'Contrôler {wrench} avant de l’utiliser là où le couple compte. Le {date} : {what}.',
   'never-checked': 'Aucun contrôle de {wrench} n’est dans le registre.',
   'due-since': 'Le contrôle de {wrench} est à faire depuis le {date}.',
   'last-check':

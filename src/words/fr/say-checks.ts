@@ -3,6 +3,13 @@
 import { deviation } from './deviation.ts'
 
 export const sayChecks = {
+  'happened.dropped': 'elle est tombée',
+  'happened.overloaded': 'elle a été surchargée',
+  'happened.repaired': 'elle a été réparée',
+  'happened.adjusted': 'elle a été réglée',
+  'happened.wound-up': 'elle est restée armée',
+  'happened.returned': 'elle est revenue, et personne ici ne sait ce qu’elle a subi',
+  'happened.found': 'elle a été retrouvée, et personne ici ne sait ce qu’elle a subi',
   'deviation.low': deviation.low,
   'deviation.high': deviation.high,
   'deviation.right': deviation.right,

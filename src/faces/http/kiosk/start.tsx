@@ -16,7 +16,8 @@ const InHand = ({ rows, words }: { rows: readonly FleetRow[]; words: PageParts['
     <section class="topic" aria-labelledby="in-hand">
       <h2 id="in-hand">{words.kiosk.inHand}</h2>
       <ul class="keys">
-        {rows.map(({ folder, status: { status } }) => {
+        {rows.map(({ folder, status: { status, reasons } }) => {
+          const inDoubt = status === 'in-service' && reasons.some(({ code }) => code === 'passed-in-doubt')
           const { tag, name, least, most } = folder.card.entry.body
           const range = least ? `${least.text} … ${most.text}` : most.text
           const named = encodeURIComponent(tag)
@@ -28,6 +29,11 @@ const InHand = ({ rows, words }: { rows: readonly FleetRow[]; words: PageParts['
                 {status !== 'in-service' && (
                   <small>
                     <span aria-hidden="true">{marks[status]}</span> {words.register.statuses[status]}
+                  </small>
+                )}
+                {inDoubt && (
+                  <small>
+                    <span aria-hidden="true">±</span> {words.codes['pass-in-doubt']}
                   </small>
                 )}
               </a>
