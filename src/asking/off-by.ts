@@ -30,6 +30,8 @@ const others = new Set(['of', 'tensile', 'range', 'end', 'strength', 'spec', 'pr
 
 const word = (piece: Piece | undefined): string | undefined => (piece?.kind === 'word' ? piece.text : undefined)
 
+const saidOf = new Set(['wrench', 'clicker', 'is', 'was', 'its', 'it', 'been'])
+
 /** `2 Nm low`, `2 Nm too low`. */
 const sideBehind = ({ pieces }: Scene, { at }: Placed): Side => {
   let here = at + 1
@@ -43,7 +45,9 @@ const sideBehind = ({ pieces }: Scene, { at }: Placed): Side => {
 const sideBefore = ({ pieces }: Scene, { at }: Placed): Side => {
   let here = at - 1
   while (['about', 'around', 'roughly', 'only'].includes(word(pieces[here]) ?? '') && here > at - 3) here--
-  return word(pieces[here]) === 'by' ? sides.get(word(pieces[here - 1]) ?? '') : undefined
+  if (word(pieces[here]) === 'by') return sides.get(word(pieces[here - 1]) ?? '')
+  // `the wrench is out 10 %`
+  return saidOf.has(word(pieces[here - 1]) ?? '') ? sides.get(word(pieces[here]) ?? '') : undefined
 }
 
 const shows = new Set([

@@ -33,12 +33,18 @@ const showing = new Set(
   ),
 )
 const told = new Set('read reads reading showed shows show says said indicated indicates'.split(' '))
-const setting = new Set('set sets setting dialled dialed dial nominal target point adjusted'.split(' '))
+const setting = new Set(
+  'set sets setting dialled dialed dial nominal target point adjusted check checks checked checking test testing'.split(
+    ' ',
+  ),
+)
 const measured = new Set(['measured', 'read', 'shown', 'actual', 'delivered'])
 const clicking = new Set('click clicks clicked trips tripped pops popped released releases'.split(' '))
 const ofWrench = new Set('wrench dial clicker spanner pointer scale micrometer handle tool'.split(' '))
 const between = new Set(
-  'at when with while for on the a an my its it is was wrench clicker set to of setting and dialled dialed'.split(' '),
+  'at when with while for on the a an my its it is was i we you wrench clicker set to of setting and dialled dialed'.split(
+    ' ',
+  ),
 )
 const joining = new Set(['at', 'when', 'with', 'while', 'for'])
 
@@ -107,6 +113,20 @@ const weighed = (scene: Scene, torques: readonly Torque[]) =>
   torques
     .map((torque) => ({ torque, weight: weight(scene, torque, torques) }))
     .sort((one, other) => other.weight - one.weight)
+
+/** Whether a row of torques is what was set, and another one behind or before it what was shown at each. */
+export const isRowSet = (scene: Scene, row: readonly Torque[]): boolean => {
+  const [first, last] = [row[0], row.at(-1)]
+  if (!first || !last) return false
+  const [mark, verb] = [scene.pieces[last.at + 1], word(scene.pieces[last.at + 1])]
+  const leads = before(scene, first)
+  return (
+    (mark?.kind === 'mark' && mark.text === ':') ||
+    showing.has(verb) ||
+    setting.has(word(scene.pieces[leads])) ||
+    (word(scene.pieces[first.at - 1]) === 'at' && !endsWith(scene, leads, 'tester'))
+  )
+}
 
 /** What was set, where one of them plainly was. */
 export const settingOf = (scene: Scene, torques: readonly Torque[]): Torque | undefined => {

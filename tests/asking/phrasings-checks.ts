@@ -48,6 +48,13 @@ export const checkPhrasings: readonly Phrasing[] = [
     `within ±10 %; the worst is off by 4.35 %, at 60 N·m, ${low}`,
   ],
   ['wrench is ±2% of full scale. Tester showed 57.5 Nm at 60 Nm. pass?', 'wrench-check incomplete'],
+  ['my wrench clicks at 92 when I set 100 Nm, 4 percent wrench', 'wrench-check answered', `8.7 %, at 100 N·m, ${low}`],
+  ['check 100 Nm reading 108 Nm', 'wrench-check answered', `at 100 N·m, ${high}`],
+  ['set 40 tester says 41.2 40.9 41.0 Nm', 'wrench-check answered', `at 40 N·m, ${high}`],
+  // Each of one row at its own of the other; and no reading is so far from its setting.
+  ['checked at 20, 60 and 100 Nm: 20.5, 61, 102 Nm', 'wrench-check answered', `-2.44 %, at 20 N·m, ${high}`],
+  ['tester showed 20.5, 61, 102 Nm at 20, 60, 100 Nm', 'wrench-check answered', `-2.44 %, at 20 N·m, ${high}`],
+  ['tester says 12 Nm at 100 Nm', 'wrench-check incomplete'],
   // How far off it is, and to which side.
   [
     'my wrench is 3 Nm low at 100 Nm, is that within 4%?',
@@ -85,6 +92,7 @@ export const checkPhrasings: readonly Phrasing[] = [
   // To which side nobody says, or it is said of the wrench's own scale.
   ['Is 4 Nm off ok? tester says ±2% FS, wrench is 0-300 Nm. At 60 Nm', 'choice'],
   ['wrench is out by 6 Nm at 150', 'choice'],
+  ['wrench out 10 %, what do I set for 100 Nm', 'choice'],
   ['off by 2 Nm at 50 Nm, is that a fail at 4%?', 'choice'],
   ['it reads 2 Nm high when set to 40 Nm, tolerance 4 percent', 'choice'],
   // How much would matter is the asker's own.

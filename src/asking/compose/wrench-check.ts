@@ -8,15 +8,8 @@ import { textOf } from '../measure.ts'
 import { type OffBy, offByOf } from '../off-by.ts'
 import { type Alternative, type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
 import { type Placed, pull } from '../scene.ts'
-import { settingOf } from '../set-and-shown.ts'
+import { isRowSet, settingOf } from '../set-and-shown.ts'
 import { type Torque, torqueText } from '../torques.ts'
-
-const listOf = (torques: readonly Torque[]): readonly Torque[] => {
-  const counts = new Map<number, Torque[]>()
-  for (const one of torques)
-    if (one.measure.list !== undefined) counts.set(one.measure.list, [...(counts.get(one.measure.list) ?? []), one])
-  return [...counts.values()].sort((one, other) => other.length - one.length)[0] ?? []
-}
 
 /** `20: 20.4 20.6, 60: 61 60.5 Nm`: each setting before its colon with what stands behind it; undefined where there is one. */
 const severalPoints = ({ torques, scene }: Facts): Entry | undefined => {
@@ -40,6 +33,37 @@ const severalPoints = ({ torques, scene }: Facts): Entry | undefined => {
   return entry('points', text.join(' | '), spanning([...settings, ...read]))
 }
 
+const rowsOf = (torques: readonly Torque[]): ReadonlyArray<readonly Torque[]> => {
+  const rows = new Map<number, Torque[]>()
+  for (const one of torques)
+    if (one.measure.list !== undefined) rows.set(one.measure.list, [...(rows.get(one.measure.list) ?? []), one])
+  return [...rows.values()]
+}
+
+/** The longest row: the readings of one setting. */
+const listOf = (torques: readonly Torque[]): readonly Torque[] =>
+  [...rowsOf(torques)].sort((one, other) => other.length - one.length)[0] ?? []
+
+/** `at 20, 60 and 100 Nm: 20.5, 61, 102 Nm`: the settings in one row, what was shown at each in another. */
+const pairedRows = ({ torques, scene }: Facts): Entry | undefined => {
+  const [one, other, ...more] = rowsOf(torques)
+  if (!one || !other || more.length > 0 || one.length !== other.length) return undefined
+  const set = [one, other].filter((row) => isRowSet(scene, row))
+  const [settings] = set
+  const shown = settings === one ? other : one
+  if (!settings || set.length > 1 || !settings.every((at, place) => isNear(at, shown[place]))) return undefined
+  const points = settings.map((at, place) => `${torqueText(at)}: ${torqueText(shown[place] as Torque)}`)
+  return entry('points', points.join(' | '), spanning([...settings, ...shown]))
+}
+
+/** No wrench is so far off: what differs more is another number. */
+const FARTHEST = 0.5
+
+const isNear = (setting: Torque, shown: Torque | undefined): boolean =>
+  shown?.unit !== undefined &&
+  setting.unit !== undefined &&
+  Math.abs((shown.measure.value * shown.unit.factor) / (setting.measure.value * setting.unit.factor) - 1) < FARTHEST
+
 /** From the first of them to the last, in whatever order they were written. */
 const spanning = (all: readonly Placed[]): { start: number; end: number } => ({
   start: Math.min(...all.map(({ start }) => start)),
@@ -62,7 +86,8 @@ const offPoints = (off: OffBy, side: 'below' | 'above'): Entry | undefined => {
 /** A setting and what was shown at it. */
 const pointsOf = (setting: Torque | undefined, shown: readonly Torque[], listed?: Unit): Entry | undefined => {
   const unit = setting?.assumed ? (listed ?? setting.unit) : setting?.unit
-  if (!setting || !unit || shown.length === 0 || shown.some((one) => one.unit === undefined)) return undefined
+  if (!setting || !unit || shown.length === 0) return undefined
+  if (!shown.every((one) => isNear({ ...setting, unit }, one))) return undefined
   const text = `${textOf(setting.measure, unit)}: ${shown.map((one) => torqueText(one)).join('; ')}`
   return entry('points', text, spanning([setting, ...shown]))
 }
@@ -143,5 +168,5 @@ export const composeCheck = (facts: Facts): Proposal => {
     (listed.length === 0 ? settingOf(facts.scene, rest) : undefined) ??
     pickTorque({ ...facts, torques: rest }, roles).torque
   const shown = listed.length > 0 ? listed : rest.filter((one) => one !== setting)
-  return checkOf(facts, severalPoints(facts) ?? pointsOf(setting, shown, listed[0]?.unit), setting)
+  return checkOf(facts, severalPoints(facts) ?? pairedRows(facts) ?? pointsOf(setting, shown, listed[0]?.unit), setting)
 }
