@@ -135,7 +135,9 @@ const direction: Rule = (pieces, at, { measure }) => {
   return isAcross(pieces, next) ? { first: at, last: next, as } : undefined
 }
 
-const holding = words('hold holding held hand hands grip gripping gripped choke choked choking')
+const holding = words(
+  'hold holding held hand hands grip gripping gripped choke choked choking hook hooked hooking scale pull pulled pulling rope strap',
+)
 const FAR = 8
 
 /** `I hold it 100 mm from the end`: of the handle, not from the drive. */

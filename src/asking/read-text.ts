@@ -1,6 +1,6 @@
 // Free text to a question: what it is about, what was taken from it as which input, what was left aside, and how else it may be read.
 // Nothing is guessed with confidence: what may be several things is handed back as several things.
-import type { QuestionName } from '../questions/index.ts'
+import { type QuestionName, questions } from '../questions/index.ts'
 import { choose, isSeveral } from './choose.ts'
 import { type Claim, claimsOf } from './claims.ts'
 import { factsOf } from './facts.ts'
@@ -81,17 +81,22 @@ const nothing = (
 const isOf = ({ start, end }: Scene['placed'][number], { from }: Entry): boolean =>
   from !== undefined && from.start <= start && end <= from.end
 
-/** What was taken from a number in doubt, as it stands or worked out. */
-const doubtsIn = ({ placed }: Scene, entries: readonly Entry[]): TextReading['doubts'] =>
-  entries.flatMap((entry) => {
-    const one = placed.find((placed) => placed.measure.unclear && isOf(placed, entry))
-    const as = one?.measure.unclear
-    return one && as ? [{ input: entry.input, raw: one.measure.raw, as }] : []
+/** What a hand's place or a direction may be called, which another number must not stand for. */
+const placesOf = { hand: ['hand', 'distance'], angle: ['angle'], number: [] } as const
+
+/** What was taken from a number in doubt, as it stands or worked out; and what is in doubt and was left aside, though it matters. */
+const doubtsIn = ({ placed }: Scene, { question, entries }: Proposal): TextReading['doubts'] =>
+  placed.flatMap((one) => {
+    const as = one.measure.unclear
+    if (!as) return []
+    const taken = entries.filter((entry) => isOf(one, entry)).map(({ input }) => input)
+    const besides = placesOf[as].filter((name) => Object.hasOwn(questions[question].inputs, name)).slice(0, 1)
+    return (taken.length > 0 ? taken : besides).map((input) => ({ input, raw: one.measure.raw, as }))
   })
 
 const found = (scene: Scene, proposed: Proposal, claims: readonly Claim[]): TextReading => {
   const { question, asks, others } = proposed
-  const doubts = doubtsIn(scene, proposed.entries)
+  const doubts = doubtsIn(scene, proposed)
   // Whether something matters is said without any number: one in doubt is left aside.
   const isLeft = question === 'does-it-matter'
   const entries = isLeft

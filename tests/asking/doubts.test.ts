@@ -48,6 +48,7 @@ describe('what the words around it change', () => {
     'M10 1 234,5 N clamp k 0.2 torque?',
     'clamp force of M8 or M10 at 25 Nm dry?',
     'tester says 97 or 98 Nm at 100 Nm, pass?',
+    'wrench 400mm long, scale hooked 30 mm from the end, 26 kg, 100 Nm',
   ])('“%s” is refused', (text) => {
     expect([ask(text).status, ask(text).results]).toEqual(['refused', {}])
   })
