@@ -1,36 +1,13 @@
 // Numbers that are not what they seem by themselves: `100 or 110 Nm`, `minus 120 Nm`, `45° back toward me`, `half of 120 Nm`. What
 // stands around them changes them in a way that is not read: so the whole goes on as it was typed, and the question refuses it.
-import { type Unit, units } from '../core/unit.ts'
+import { units } from '../core/unit.ts'
 import { sameTold } from './combine.ts'
+import { type Doubt, measureAt, type Rule, textAt, words } from './doubt.ts'
+import { direction } from './doubt-direction.ts'
 import { isDimension, type Measure } from './measure.ts'
 import type { Piece } from './pieces.ts'
 import { wholeFrom } from './torn.ts'
 import { unitAt } from './unit-at.ts'
-
-type Measured = Extract<Piece, { kind: 'measure' }>
-
-/** From where to where, in pieces, belongs to the number; `unit` where it becomes one of these. */
-interface Doubt {
-  readonly first: number
-  readonly last: number
-  readonly unit?: Unit
-  /** Where more can be told than that it is not one number. */
-  readonly as?: 'angle' | 'hand'
-  /** The question tells what is wrong with it better than anybody else. */
-  readonly isPlain?: true
-}
-
-type Rule = (pieces: readonly Piece[], at: number, one: Measured) => Doubt | undefined
-
-const textAt = (pieces: readonly Piece[], at: number): string => {
-  const piece = pieces[at]
-  return piece === undefined || piece.kind === 'measure' ? '' : piece.text
-}
-const measureAt = (pieces: readonly Piece[], at: number): Measure | undefined => {
-  const piece = pieces[at]
-  return piece?.kind === 'measure' ? piece.measure : undefined
-}
-const words = (list: string): ReadonlySet<string> => new Set(list.split(' '))
 
 const isNumber = (measure: Measure | undefined): measure is Measure =>
   measure !== undefined && (measure.kind === 'bare' || measure.kind === 'quantity')
@@ -99,41 +76,6 @@ const otherUnit =
     while ((pieces[last + 1]?.end ?? Number.POSITIVE_INFINITY) <= named.end) last++
     return { first: at, last }
   }
-
-const otherAngles = words('rad rads radian radians gon gons grad grads gradian gradians oclock')
-const backward = words('back backward backwards rearward rearwards')
-const past = words('past beyond over short before off from')
-const pointing = words('pointing points turned facing bent angled')
-const across = words('square perpendicular')
-const denials = words('not isnt arent no never nor')
-
-const isAcross = (pieces: readonly Piece[], at: number): boolean =>
-  across.has(textAt(pieces, at)) ||
-  (textAt(pieces, at) === 'right' && textAt(pieces, at + 1) === 'angle') ||
-  measureAt(pieces, at)?.value === 90
-
-/** `45° back toward me`, `30° from square`, `1.05 rad`, `not at 90°`: another direction than the number says. */
-const direction: Rule = (pieces, at, { measure }) => {
-  const leads = textAt(pieces, at - 1) === 'at' ? at - 2 : at - 1
-  const isSaid = isDimension(measure, 'angle') || (measure.kind === 'bare' && !measure.fraction)
-  if (!isSaid) return undefined
-  const unit = units['°']
-  const as = 'angle'
-  const isAngle = isDimension(measure, 'angle')
-  if (measure.kind === 'bare' && otherAngles.has(textAt(pieces, at + 1))) return { first: at, last: at + 1, unit, as }
-  if (isAngle && otherAngles.has(textAt(pieces, at + 1))) return { first: at, last: at + 1, as }
-  if (isAngle && (measure.value === 0 || measure.value === 180)) return undefined
-  const isAt = isAngle || leads === at - 2 || backward.has(textAt(pieces, at - 1))
-  if (!isAt) return undefined
-  if (backward.has(textAt(pieces, leads))) return { first: leads, last: at, unit, as }
-  if (!isAngle) return undefined
-  if (denials.has(textAt(pieces, leads))) return { first: leads, last: at, as }
-  const behind = pointing.has(textAt(pieces, at + 1)) ? at + 2 : at + 1
-  if (backward.has(textAt(pieces, behind))) return { first: at, last: behind, as }
-  if (!past.has(textAt(pieces, at + 1))) return undefined
-  const next = ['the', 'of'].includes(textAt(pieces, at + 2)) ? at + 3 : at + 2
-  return isAcross(pieces, next) ? { first: at, last: next, as } : undefined
-}
 
 const holding = words(
   'hold holding held hand hands grip gripping gripped choke choked choking hook hooked hooking scale pull pulled pulling rope strap',

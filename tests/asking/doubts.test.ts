@@ -12,6 +12,7 @@ describe('what the words around it change', () => {
     ['50 mm crowfoot angled back 30 degrees, 100 Nm', 'angle', 'back 30 degrees'],
     ['50 mm crowfoot 45 degrees past square, 120 Nm', 'angle', '45 degrees past square'],
     ['50 mm crowfoot 30° from perpendicular, 120 Nm', 'angle', '30° from perpendicular'],
+    ['50 mm crowfoot 7 degrees past 45, 100 Nm', 'angle', '7 degrees past 45'],
     ["50 mm crowfoot that isn't at 90 degrees, 100 Nm", 'angle', "isn't at 90 degrees"],
     ['50 mm crowfoot at 50 gon, 100 Nm', 'angle', '50 gon'],
     ['50 mm crowfoot at 1.05 rad, 100 Nm', 'angle', '1.05 rad'],
@@ -68,16 +69,19 @@ describe('what the words around it change', () => {
     expect(answer.faults.map((one) => one.got)).toContain(got)
   })
 
-  it.each(['at half a right angle', 'at pi/2', 'turned a quarter turn', 'angled back 30'])(
-    '“50 mm crowfoot %s” is asked for its angle',
-    (how) => {
-      const answer = set(`50 mm crowfoot ${how}, 100 Nm`)
-      expect([answer.status, answer.missing.map(({ input }) => input)]).toEqual([
-        'incomplete',
-        expect.arrayContaining(['angle']),
-      ])
-    },
-  )
+  it.each([
+    'at half a right angle',
+    'at pi/2',
+    'turned a quarter turn',
+    'angled back 30',
+    'perpendicular but tilted 10 degrees forward',
+  ])('“50 mm crowfoot %s” is asked for its angle', (how) => {
+    const answer = set(`50 mm crowfoot ${how}, 100 Nm`)
+    expect([answer.status, answer.missing.map(({ input }) => input)]).toEqual([
+      'incomplete',
+      expect.arrayContaining(['angle']),
+    ])
+  })
 })
 
 describe('what they do not change', () => {

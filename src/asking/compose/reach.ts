@@ -106,6 +106,15 @@ const toleranceOf = (facts: Facts): Entry | undefined => {
     : undefined
 }
 
+/** `perpendicular but tilted 10 degrees forward`: degrees beside words that say another direction. */
+const isTorn = (facts: Facts): boolean => {
+  const typed = bendAngles(facts).map(({ measure }) => measure.value)
+  const said = facts.bends.known.flatMap(({ angle }) => (angle === undefined || angle === 0 ? [] : [angle]))
+  // What points back stands at more than a right angle.
+  const fits = (angle: number): boolean => typed.some((value) => value === angle || (angle === 180 && value > 90))
+  return !isChained(facts) && typed.some((value) => value > 0) && said.some((angle) => !fits(angle))
+}
+
 const reachOf = (facts: Facts): Reach => {
   const { lever, rivals } = straightLever(facts)
   const links = adaptersOf(facts).filter(({ unitless }) => !unitless)
@@ -113,10 +122,8 @@ const reachOf = (facts: Facts): Reach => {
   const [direction, ...turned] = directions
   const hand = facts.lengthOf('hand')
   const others: Array<Record<string, string | readonly string[]>> = []
-  const asks =
-    (facts.bends.hinted || looseAngles(facts).length > 0) && directions.every(({ value }) => value === 0)
-      ? ['angle']
-      : []
+  const isHinted = (facts.bends.hinted || looseAngles(facts).length > 0) && directions.every(({ value }) => value === 0)
+  const asks = isHinted || isTorn(facts) ? ['angle'] : []
   const usedLever = rivals.length === 0 ? lever : undefined
   if (lever && rivals.length > 0) for (const one of [lever, ...rivals]) others.push({ lever: textOf(one.measure) })
   // Several adapters that nothing puts together: each is offered, and none is taken.

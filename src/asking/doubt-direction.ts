@@ -1,0 +1,43 @@
+// Directions that are another one than their number says: counted from elsewhere, backward, denied, or in another unit.
+import { units } from '../core/unit.ts'
+import { measureAt, type Rule, textAt, words } from './doubt.ts'
+import { isDimension, type Measure } from './measure.ts'
+import type { Piece } from './pieces.ts'
+
+const otherAngles = words('rad rads radian radians gon gons grad grads gradian gradians oclock')
+const backward = words('back backward backwards rearward rearwards')
+const past = words('past beyond over short before off from')
+const pointing = words('pointing points turned facing bent angled')
+const across = words('square perpendicular')
+const denials = words('not isnt arent no never nor')
+
+const isTurn = (measure: Measure | undefined): boolean =>
+  measure !== undefined && (isDimension(measure, 'angle') || /^\d+$/.test(measure.raw))
+
+const isAcross = (pieces: readonly Piece[], at: number): boolean =>
+  across.has(textAt(pieces, at)) ||
+  (textAt(pieces, at) === 'right' && textAt(pieces, at + 1) === 'angle') ||
+  isTurn(measureAt(pieces, at))
+
+/** `45° back toward me`, `30° from square`, `1.05 rad`, `not at 90°`: another direction than the number says. */
+export const direction: Rule = (pieces, at, { measure }) => {
+  const leads = textAt(pieces, at - 1) === 'at' ? at - 2 : at - 1
+  const isSaid = isDimension(measure, 'angle') || (measure.kind === 'bare' && !measure.fraction)
+  if (!isSaid) return undefined
+  const unit = units['°']
+  const as = 'angle'
+  const isAngle = isDimension(measure, 'angle')
+  if (measure.kind === 'bare' && otherAngles.has(textAt(pieces, at + 1))) return { first: at, last: at + 1, unit, as }
+  if (isAngle && otherAngles.has(textAt(pieces, at + 1))) return { first: at, last: at + 1, as }
+  if (isAngle && (measure.value === 0 || measure.value === 180)) return undefined
+  const isAt = isAngle || leads === at - 2 || backward.has(textAt(pieces, at - 1))
+  if (!isAt) return undefined
+  if (backward.has(textAt(pieces, leads))) return { first: leads, last: at, unit, as }
+  if (!isAngle) return undefined
+  if (denials.has(textAt(pieces, leads))) return { first: leads, last: at, as }
+  const behind = pointing.has(textAt(pieces, at + 1)) ? at + 2 : at + 1
+  if (backward.has(textAt(pieces, behind))) return { first: at, last: behind, as }
+  if (!past.has(textAt(pieces, at + 1))) return undefined
+  const next = ['the', 'of'].includes(textAt(pieces, at + 2)) ? at + 3 : at + 2
+  return isAcross(pieces, next) ? { first: at, last: next, as } : undefined
+}
