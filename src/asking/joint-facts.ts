@@ -146,6 +146,12 @@ const isBehindTorque = (scene: Scene, cue: Cue): boolean => {
   return before?.kind === 'measure' && before.measure.unit?.dimension === 'torque'
 }
 
+/** `spec is for oiled`, in so many words. */
+const isForFigure = (scene: Scene, cue: Cue): boolean =>
+  word(scene, cue.first - 1) === 'for' && [2, 3, 4, 5].some((back) => specWords.has(word(scene, cue.first - back)))
+
+const specWords = new Set(['spec', 'specs', 'figure', 'torque', 'value', 'book', 'manual', 'number'])
+
 const orJoined = (scene: Scene, cue: Cue): boolean =>
   word(scene, cue.first - 1) === 'or' || word(scene, cue.next) === 'or'
 
@@ -164,10 +170,10 @@ export const statesOf = (scene: Scene): States => {
     ? dry
     : (lubricated.find((cue) => cue !== to && ofTheFigure(scene, cue) && cue.name !== to?.name) ??
       (dry && (to || ofTheFigure(scene, dry)) ? dry : undefined))
-  // `140 Nm oiled, but I did them dry`: the figure is for oil.
-  const [figured, ...more] = lubricated
-  if (!open && dry && !ofTheFigure(scene, dry) && figured && more.length === 0 && isBehindTorque(scene, figured))
-    return { from: figured, to: dry, general }
+  // `140 Nm oiled, but I did them dry`, `spec is for oiled, mine are dry`: the figure is for oil.
+  const figured = lubricated.find((cue) => isBehindTorque(scene, cue) || isForFigure(scene, cue))
+  const isAlone = lubricated.every(({ name }) => name === figured?.name)
+  if (!open && dry && !ofTheFigure(scene, dry) && figured && isAlone) return { from: figured, to: dry, general }
   if (to === undefined && dry && !from && !open) return { to: dry, general }
   return { ...(from ? { from } : {}), ...(to ? { to } : {}), general: general || open }
 }

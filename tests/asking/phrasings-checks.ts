@@ -115,6 +115,13 @@ export const checkPhrasings: readonly Phrasing[] = [
     'adapter-setting answered',
     '88.9 N·m',
   ],
+  // The figure is for oil, and the threads are dry: nothing is taken off, and no less is enough.
+  [
+    'spec is for oiled threads 60 Nm, mine are dry M12',
+    'lubricant answered',
+    'going from oiled threads to dry threads',
+  ],
+  ['K=0.2 dry, K=0.15 oil, spec 100 Nm is for oil, bolts are dry', 'lubricant answered', 'from oiled threads to dry'],
   // Words of side that are none.
   ['20 Nm high tensile bolt M8?', 'clamp-force incomplete'],
   ['torque M10 to 45 Nm, 5 Nm lower than spec 50 Nm ok?', 'out-of-scope'],
