@@ -41,8 +41,9 @@ export interface MixedReport {
   readonly writes: readonly Write[]
   readonly kept: ReadonlyArray<{ readonly id: string; readonly note: string }>
   readonly deeds: Readonly<Record<string, number>>
-  /** Seconds since the beginning, MiB, and which start of the program it was. */
-  readonly rss: ReadonlyArray<readonly [number, number, number]>
+  /** Seconds since the beginning, and MiB: resident, and of the heap what is in use. */
+  readonly rss: ReadonlyArray<readonly [number, number]>
+  readonly heap: ReadonlyArray<readonly [number, number]>
   readonly logs: string
   readonly exit: number | null
 }
@@ -237,10 +238,14 @@ export const runMixed = async (seconds: number, seed: number): Promise<MixedRepo
     }),
     steadily(CHAT_A_SECOND, (n) => go(inChat(n))),
   ]
-  const rss: Array<readonly [number, number, number]> = []
+  const rss: Array<readonly [number, number]> = []
+  const heap: Array<readonly [number, number]> = []
   const watch = (async () => {
     while (!isOver) {
-      if (service.running()) rss.push([since(), memoryMiB(service), started.length])
+      if (service.running()) rss.push([since(), memoryMiB(service)])
+      const told = await send(`${url}/metrics`).catch(() => undefined)
+      const used = /^nodejs_heap_size_used_bytes (\S+)$/m.exec(told?.text ?? '')
+      if (used) heap.push([since(), Number(used[1]) / 2 ** 20])
       await pause(Math.min(1000, seconds * 20))
     }
   })()
@@ -270,5 +275,5 @@ export const runMixed = async (seconds: number, seed: number): Promise<MixedRepo
   rmSync(folder, { recursive: true, force: true })
   if (troubles.length > 0) throw troubles[0]
   const kept = entries.map(({ id, body }) => ({ id, note: body.note ?? body.name ?? '' }))
-  return { times, wrong, writes, kept, deeds, rss, logs: started.map(({ log }) => log()).join(''), exit }
+  return { times, wrong, writes, kept, deeds, rss, heap, logs: started.map(({ log }) => log()).join(''), exit }
 }

@@ -4,6 +4,7 @@ import { DiscordAPIError, RateLimitError, type REST, Routes } from 'discord.js'
 import { neverBack } from '../../../core/never-back.ts'
 import { FIRST_RESPONSE_MS } from '../once.ts'
 import { ageOf, type Delivery, type FirstResponse, type Known, type Respond } from './first-response.ts'
+import { formOf } from './form.ts'
 
 /** Left for Discord's own side of the way, and for whoever waits behind. */
 const MARGIN_MS = 1000
@@ -52,13 +53,16 @@ export const createCallbacks = ({ rest, now, told }: CallbackParts): Callbacks =
   const steady = neverBack(now)
   let hushedUntil = 0
 
-  const send = async (interaction: Known, { body, files }: FirstResponse, ends: number): Promise<void> => {
+  const send = async (interaction: Known, response: FirstResponse, ends: number): Promise<void> => {
     const signal = AbortSignal.timeout(Math.max(ends - steady(), 0))
+    const form = response.files.length > 0 ? formOf(response) : undefined
+    const sent = form
+      ? { body: form.body, passThroughBody: true, headers: { 'content-type': form.type } }
+      : { body: response.body }
     const post = (): Promise<unknown> =>
       rest.post(Routes.interactionCallback(interaction.id, interaction.token), {
         auth: false,
-        body,
-        files: files.map(({ name, data }) => ({ name, data })),
+        ...sent,
         signal,
       })
     try {

@@ -2,6 +2,7 @@
 import { type APIInteraction, InteractionResponseType, InteractionType } from 'discord.js'
 import type { ChatEvent } from '../../../counters.ts'
 import type { Delivery, FirstResponse, Respond } from './first-response.ts'
+import { formOf } from './form.ts'
 import { isGenuine, readPublicKey, type Signed } from './signature.ts'
 import type { Taking } from './taking.ts'
 
@@ -20,7 +21,6 @@ export interface PostedParts {
   /** Discord's public key for the application, in hex. */
   readonly key: string
   readonly now: () => number
-  readonly reference: () => string
 }
 
 const JSON_TYPE = 'application/json; charset=utf-8'
@@ -31,28 +31,8 @@ const told = (status: number, body: object, sent: PostedReply['sent'] = nobody):
   body: Buffer.from(JSON.stringify(body), 'utf8'),
 })
 
-const partOf = (boundary: string, name: string, more: string, content: Buffer): Buffer =>
-  Buffer.concat([
-    Buffer.from(`--${boundary}\r\nContent-Disposition: form-data; name="${name}"${more}\r\n\r\n`, 'utf8'),
-    content,
-    Buffer.from('\r\n', 'utf8'),
-  ])
-
-const typeOfFile = (name: string): string => (name.endsWith('.png') ? 'image/png' : 'text/plain; charset=utf-8')
-
-/** With files it is a form of parts (RFC 7578), as a callback over REST would be. */
-const replyOf = ({ body, files }: FirstResponse, boundary: string, sent: PostedReply['sent']): PostedReply => {
-  if (files.length === 0) return told(200, body, sent)
-  const json = Buffer.from(JSON.stringify(body), 'utf8')
-  const parts = [
-    partOf(boundary, 'payload_json', '\r\nContent-Type: application/json', json),
-    ...files.map(({ name, data }, n) =>
-      partOf(boundary, `files[${n}]`, `; filename="${name}"\r\nContent-Type: ${typeOfFile(name)}`, data),
-    ),
-    Buffer.from(`--${boundary}--\r\n`, 'utf8'),
-  ]
-  return { status: 200, type: `multipart/form-data; boundary=${boundary}`, body: Buffer.concat(parts), sent }
-}
+const replyOf = (response: FirstResponse, sent: PostedReply['sent']): PostedReply =>
+  response.files.length === 0 ? told(200, response.body, sent) : { status: 200, ...formOf(response), sent }
 
 /** Where nothing is said to an interaction: one that a desk which ends did not take may be asked of another. */
 const silenceAfter = (event: ChatEvent): PostedReply =>
@@ -67,7 +47,7 @@ const readInteraction = (body: Buffer): APIInteraction | undefined => {
   }
 }
 
-export const createPosted = ({ taking, key, now, reference }: PostedParts): TakePosted => {
+export const createPosted = ({ taking, key, now }: PostedParts): TakePosted => {
   const publicKey = readPublicKey(key)
   return async (posted) => {
     if (!isGenuine(posted, publicKey, now())) return told(401, { message: 'invalid request signature' })
@@ -78,7 +58,7 @@ export const createPosted = ({ taking, key, now, reference }: PostedParts): Take
       const respond: Respond = (response) =>
         new Promise<Delivery>((settle) => {
           const sent = (isWhole: boolean): void => settle(isWhole ? 'answered' : 'failed')
-          resolve(replyOf(response, `armlength-${reference()}`, sent))
+          resolve(replyOf(response, sent))
         })
       taking.take(interaction, respond).then((event) => resolve(silenceAfter(event)))
     })
