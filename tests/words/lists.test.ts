@@ -27,7 +27,7 @@ const named = (key: string): boolean =>
 // Phrases that are put together from a kind: condition.dry, cause.wrench, place.both, tolerance-band.inside.
 // Of a topic: matter.bars.verdict and so on, and the links that any topic has.
 const families = [
-  ...['condition.', 'cause.', 'place.', 'tolerance-band.', 'wrench-check.', 'compare.', 'event.'],
+  ...['condition.', 'cause.', 'place.', 'tolerance-band.', 'wrench-check.', 'compare.', 'event.', 'happened.'],
   ...slugs.flatMap((slug) => statements.map((statement) => `matter.${slug}.${statement}`)),
   ...slugs.flatMap((slug) => links[slug].map((link) => `matter.link.${link}`)),
 ]
