@@ -1,5 +1,5 @@
-// What is sent with files: a form of parts (RFC 7578) as Discord takes it, put together once as bytes. The library's own way makes
-// streams of it, which cost more than all the rest of an answer.
+// What is sent with files: a form of parts (RFC 7578) as Discord takes it, put together once as bytes: for the callback and for
+// the reply to what is posted alike.
 import { randomUUID } from 'node:crypto'
 import type { FirstResponse } from './first-response.ts'
 
