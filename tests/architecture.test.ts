@@ -66,7 +66,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'desk',
     'store',
   ],
-  faces: ['core', 'register', 'questions', 'words'],
+  faces: ['core', 'faces', 'figures', 'register', 'questions', 'words'],
   'faces/chat': [
     'core',
     'figures',
@@ -118,7 +118,7 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   asking: [],
   figures: [],
   desk: ['node:crypto'],
-  faces: ['sharp', 'p-limit', 'node:crypto', 'node:fs', 'node:module', 'node:os', 'node:path'],
+  faces: ['@napi-rs/canvas', 'p-limit', 'node:crypto', 'node:module', 'node:util', 'node:worker_threads', 'node:zlib'],
   'faces/chat': ['discord.js', 'bottleneck', 'node:zlib', 'node:crypto'],
   'faces/http': [
     'fastify',

@@ -1,10 +1,8 @@
-// Sheets as PNG: sharp with the bundled font, kept by their content. The same sheet is drawn once, however often it is asked for.
+// Sheets as PNG: made by a thread of its own, kept by their content. The same sheet is drawn once, however often it is asked for.
 import { createHash } from 'node:crypto'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
-import { tmpdir } from 'node:os'
-import { dirname, join } from 'node:path'
+import { Worker } from 'node:worker_threads'
 import pLimit from 'p-limit'
+import type { Made, Wanted } from './painter.ts'
 
 export interface Pictures {
   /** The sheet as a PNG. Throws BusyDrawing where too many are waited for, and what the drawing throws. */
@@ -20,42 +18,57 @@ export class BusyDrawing extends Error {
 }
 
 const KEPT = 200
-// Each takes some MiB and one of the few threads that the store and the network need as well.
+/** One is packed while the next is painted. */
 const AT_ONCE = 2
-/** They are drawn within about three seconds. */
 const MOST_WAITING = 200
-const WEIGHTS = ['400Regular', '600SemiBold', '700Bold']
+const HEAP_MIB = 64
+/** A thread reads no TypeScript: run from its source, as tests do it, the program takes the built one. */
+const PAINTER = new URL(
+  import.meta.url.endsWith('.ts') ? '../../dist/src/faces/painter.js' : './painter.js',
+  import.meta.url,
+)
 
-// sharp takes a font from npm only through fontconfig, and fontconfig reads its file once, before the first text is drawn.
-const pointToFont = (): void => {
-  const fonts = dirname(createRequire(import.meta.url).resolve('@expo-google-fonts/inter/package.json'))
-  const folder = mkdtempSync(join(tmpdir(), 'armlength-fonts-'))
-  const places = WEIGHTS.map((weight) => `<dir>${join(fonts, weight)}</dir>`).join('')
-  const file = join(folder, 'fonts.conf')
-  writeFileSync(
-    file,
-    `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig>${places}<cachedir>${folder}</cachedir></fontconfig>`,
-  )
-  process.env.FONTCONFIG_FILE = file
-  process.once('exit', () => rmSync(folder, { recursive: true, force: true }))
-}
+type Draw = (svg: string) => Promise<Buffer>
 
-type Render = (svg: string) => Promise<Buffer>
-
-const loadRender = async (): Promise<Render> => {
-  pointToFont()
-  // Not by import: Node keeps a failed one, and there would be no picture until the next start.
-  const sharp = createRequire(import.meta.url)('sharp') as typeof import('sharp').default
-  sharp.cache(false)
-  sharp.concurrency(1)
-  return (svg) => sharp(Buffer.from(svg)).png({ compressionLevel: 6 }).toBuffer()
+/** A painter that is there until it fails: `gone` is told, and what it was asked for fails with it. */
+const startPainter = (gone: () => void): Draw => {
+  const thread = new Worker(PAINTER, { resourceLimits: { maxOldGenerationSizeMb: HEAP_MIB } })
+  const waiting = new Map<number, { resolve: (png: Buffer) => void; reject: (error: Error) => void }>()
+  const fail = (error: Error): void => {
+    gone()
+    for (const { reject } of waiting.values()) reject(error)
+    waiting.clear()
+  }
+  thread.on('error', fail).on('exit', (code) => fail(new Error(`the painter ended with ${code}`)))
+  thread.on('message', (made: Made) => {
+    const one = waiting.get(made.id)
+    waiting.delete(made.id)
+    // It keeps the program alive only while something is waited for.
+    if (waiting.size === 0) thread.unref()
+    if ('png' in made) one?.resolve(Buffer.from(made.png.buffer, made.png.byteOffset, made.png.byteLength))
+    else one?.reject(Object.assign(new Error(made.error.message), { name: made.error.name }))
+  })
+  let last = 0
+  return (svg) =>
+    new Promise((resolve, reject) => {
+      const wanted: Wanted = { id: ++last, svg }
+      waiting.set(wanted.id, { resolve, reject })
+      thread.ref()
+      thread.postMessage(wanted)
+    })
 }
 
 /** Draws nothing until it is first asked to, so that a start does not wait for it. */
 export const createPictures = (): Pictures => {
-  let render: Promise<Render> | undefined
+  let draw: Draw | undefined
   const kept = new Map<string, Promise<Buffer>>()
   const inTurn = pLimit(AT_ONCE)
+  const started = (): Draw => {
+    const mine = startPainter(() => {
+      if (draw === mine) draw = undefined
+    })
+    return mine
+  }
   return {
     png: (svg) => {
       const key = createHash('sha256').update(svg).digest('base64')
@@ -65,15 +78,14 @@ export const createPictures = (): Pictures => {
         kept.set(key, known)
         return known
       }
-      // What could not be loaded (no handle was free) is loaded again for the next asker.
-      render ??= loadRender().catch((error: unknown) => {
-        render = undefined
-        throw error
-      })
-      const drawn = render.then((draw) => {
+      const drawn = (async () => {
         if (inTurn.pendingCount >= MOST_WAITING) throw new BusyDrawing()
-        return inTurn(draw, svg)
-      })
+        return inTurn(() => {
+          // One that could not start (no handle was free) is started again for the next asker.
+          draw ??= started()
+          return draw(svg)
+        })
+      })()
       kept.set(key, drawn)
       // A picture that failed is not kept; the next asker may have more luck.
       drawn.catch(() => kept.delete(key))

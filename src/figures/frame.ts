@@ -106,14 +106,14 @@ export const sheet = (
   width = WIDTH,
 ): string => {
   const { lines, size } = captionLines(caption, width - 2 * MARGIN)
-  const whole = height + SMALL + 34 + (lines.length - 1) * (WRAPPED + 8)
+  const whole = Math.round(height + SMALL + 34 + (lines.length - 1) * (WRAPPED + 8))
   return element(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
-      viewBox: `0 0 ${width} ${Math.round(whole)}`,
+      viewBox: `0 0 ${width} ${whole}`,
       width,
-      height: Math.round(whole),
+      height: whole,
       role: 'img',
     },
     `<title>${escapeXml(alt)}</title>`,

@@ -2,7 +2,7 @@
 
 export type Attributes = Readonly<Record<string, string | number | undefined>>
 
-const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
+export const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' }
 // XML 1.0 has no place for these, not even escaped; a name that was kept with one must not break its picture.
 const unfit = /[\p{Cc}\p{Cs}\uFFFE\uFFFF]/gu
 const fit = (char: string): string => ('\n\r\t'.includes(char) ? char : '\uFFFD')

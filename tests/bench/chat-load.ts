@@ -1,5 +1,6 @@
 // Chat under a steady load, beside a busy kiosk: interactions are sent by the clock, whether or not those before were answered. The
 // built program against the bare echo of the same payload with the same ready picture, at the same rate.
+import { createHash } from 'node:crypto'
 import { setTimeout as pause } from 'node:timers/promises'
 import type { Ask } from '../support/fake-discord/ask.ts'
 import type { CallbackRecord } from '../support/fake-discord/books.ts'
@@ -29,29 +30,65 @@ const from = (ask: Ask): Ask => {
   return { ...ask, user, guild: null }
 }
 
-const loads: ReadonlyArray<readonly [name: string, aSecond: number, ask: (n: number) => Ask]> = [
-  ['200 a second without a picture', 200, () => ({ command: 'convert', options: { quantity: '300 kg-cm', to: 'Nm' } })],
-  [
-    '200 a second with the same ready picture',
-    200,
-    () => ({ command: 'adapter', options: { torque: '100 lb-ft', lever: '14 in', adapter: '2 in@30' } }),
-  ],
-  [
-    '40 a second with fresh pictures',
-    40,
-    (n) => ({
+interface Load {
+  readonly name: string
+  readonly aSecond: number
+  readonly pictures: 'none' | 'ready' | 'fresh'
+  readonly ask: (n: number) => Ask
+}
+
+const loads: readonly Load[] = [
+  {
+    name: '200 a second without a picture',
+    aSecond: 200,
+    pictures: 'none',
+    ask: () => ({ command: 'convert', options: { quantity: '300 kg-cm', to: 'Nm' } }),
+  },
+  {
+    name: '200 a second with the same ready picture',
+    aSecond: 200,
+    pictures: 'ready',
+    ask: () => ({ command: 'adapter', options: { torque: '100 lb-ft', lever: '14 in', adapter: '2 in@30' } }),
+  },
+  {
+    name: '40 a second with fresh pictures',
+    aSecond: 40,
+    pictures: 'fresh',
+    // One decimal: as many as the picture shows, so that each is another.
+    ask: (n) => ({
       command: 'adapter',
-      options: { torque: `${(60 + n / 1000).toFixed(3)} N·m`, lever: '380 mm', adapter: '45 mm@30' },
+      options: { torque: `${(60 + n / 10).toFixed(1)} N·m`, lever: '380 mm', adapter: '45 mm@30' },
     }),
-  ],
+  },
 ]
 
-const sendByTheClock = async (fake: FakeDiscord, aSecond: number, ask: (n: number) => Ask): Promise<LoadBench> => {
+/** What was measured is what the row says: every answer with its picture, and each fresh one another. */
+const checking = (pictures: Load['pictures']): ((record: CallbackRecord) => void) => {
+  const seen = new Set<string>()
+  return ({ files: [picture] }) => {
+    if ((picture === undefined) !== (pictures === 'none'))
+      throw new Error('an answer of the bench has not what its row says')
+    if (pictures !== 'fresh' || !picture) return
+    const hash = createHash('sha1').update(picture.bytes).digest('hex')
+    if (seen.has(hash)) throw new Error('a picture of the bench is not fresh')
+    seen.add(hash)
+  }
+}
+
+const sendByTheClock = async (
+  fake: FakeDiscord,
+  { aSecond, ask }: Load,
+  check: (record: CallbackRecord) => void = () => {},
+): Promise<LoadBench> => {
   for (let n = 0; n < WARM; n++) await fake.interaction(from(ask(-1 - n))).catch(() => undefined)
   // Of a record its time alone is kept, and the fake lets go what it was sent: else its own collections of garbage were measured.
   const sent: Array<Promise<number | undefined>> = []
   const forgetting = setInterval(() => fake.forget(1000), 250)
-  const timeOf = (record: CallbackRecord): number | undefined => (record.status < 300 ? record.ms : undefined)
+  const timeOf = (record: CallbackRecord): number | undefined => {
+    if (record.status >= 300) return undefined
+    check(record)
+    return record.ms
+  }
   const began = performance.now()
   while (sent.length < SECONDS * aSecond) {
     const due = Math.floor(((performance.now() - began) / 1000) * aSecond)
@@ -76,7 +113,8 @@ const answerTo = async (fake: FakeDiscord, ask: Ask): Promise<CallbackRecord> =>
 const keepKioskBusy = (url: string): (() => void) => {
   let n = 0
   const timer = setInterval(() => {
-    const torque = `${(60 + ++n / 1000).toFixed(3)} N·m`
+    // Five decimals: three may be a thousands mark, and are asked back.
+    const torque = `${(60 + ++n / 1000).toFixed(5)} N·m`
     void fetch(
       `${url}/ask/adapter-setting/live?${new URLSearchParams({ torque, lever: '380 mm', adapter: '45 mm@30' })}`,
     )
@@ -88,14 +126,15 @@ const keepKioskBusy = (url: string): (() => void) => {
 
 export const benchLoad = async (): Promise<LoadBench[]> => {
   const rows: LoadBench[] = []
-  for (const [name, aSecond, ask] of loads) {
+  for (const load of loads) {
+    const { name, ask, pictures } = load
     const fake = await startFakeDiscord()
     const service = await startService({ DISCORD_TOKEN: fake.token, DISCORD_API_URL: fake.url, LOG_LEVEL: 'error' })
     await fake.ready()
     await fake.until('the commands are registered', () => fake.commands.length > 0)
     const first = await answerTo(fake, ask(0))
     const rest = keepKioskBusy(service.url)
-    const ours = await sendByTheClock(fake, aSecond, ask)
+    const ours = await sendByTheClock(fake, load, checking(pictures))
     rest()
     const { commands } = fake
     service.kill()
@@ -105,7 +144,7 @@ export const benchLoad = async (): Promise<LoadBench[]> => {
     peer.register(commands)
     const bare = startBare(peer, first)
     await peer.ready()
-    const theirs = await sendByTheClock(peer, aSecond, ask)
+    const theirs = await sendByTheClock(peer, load)
     bare.kill()
     await peer.close()
     rows.push({ ...ours, name: `ours, ${name}` }, { ...theirs, name: `bare, ${name}` })

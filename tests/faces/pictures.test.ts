@@ -37,6 +37,14 @@ describe('pictures', () => {
     await expect(pictures.png('no sheet')).rejects.toThrow()
   })
 
+  it('a sheet that is too large to be painted fails, and the next asker has a picture', async () => {
+    const endless = sheet('x').replace('width="400" height="100"', 'width="1000000" height="1000000"')
+    const [lost, beside] = await Promise.allSettled([pictures.png(endless), pictures.png(sheet('beside'))])
+    expect(lost.status).toBe('rejected')
+    expect(['fulfilled', 'rejected']).toContain(beside.status)
+    expect(await sharp(await pictures.png(sheet('after'))).metadata()).toMatchObject({ width: 400 })
+  })
+
   it('are drawn while there is room to wait; the next is told so at once, and is drawn later', async () => {
     const asked = await Promise.allSettled(Array.from({ length: 260 }, (_, at) => pictures.png(sheet(`crowd ${at}`))))
     const refused = asked.flatMap((one) => (one.status === 'rejected' ? [one.reason] : []))
