@@ -87,14 +87,13 @@ describe('the program alone', () => {
     await expect(startService({ PORT: port })).rejects.toThrow(/EADDRINUSE/)
   })
 
-  it('leaves nothing behind where it drew its pictures', async () => {
+  it('leaves nothing behind of a picture that it drew', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'pictures-'))
     const drawing = await startService({ TMPDIR: folder })
     const picture = await fetch(
       `${drawing.url}/v1/questions/adapter-setting/figure.png?${new URLSearchParams({ torque: '100 lb-ft', lever: '14 in', adapter: '2 in' })}`,
     )
     expect(picture.status).toBe(200)
-    expect(readdirSync(folder)).toHaveLength(1)
     await drawing.stop()
     expect(readdirSync(folder)).toEqual([])
     rmSync(folder, { recursive: true })
