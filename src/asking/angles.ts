@@ -161,13 +161,30 @@ const ofThePull = (scene: Scene, cue: Cue): boolean =>
   [1, 2, 3].some((back) => pullWords.has(text(scene, cue.first - back))) ||
   ['pull', 'push'].includes(text(scene, cue.next))
 
+/** In line, and no word of which way along it. */
+const along =
+  /^(?:dead |all |in an? |in one )?(?:straight|in[ -]?line|straight line|line)(?: in line| with the (?:wrench|handle))?$/
+const NEAR_BACK = 5
+
+/** `in line but reversed`, `inline toward the handle`: along the wrench, and the other word tells which way. */
+const isTurnedBack = (scene: Scene, cue: Cue, backs: readonly Cue[]): boolean =>
+  cue.angle === 0 &&
+  along.test(
+    scene.pieces
+      .slice(cue.first, cue.next)
+      .map((_, at) => text(scene, cue.first + at))
+      .join(' '),
+  ) &&
+  backs.some((back) => Math.abs(back.first - cue.next) <= NEAR_BACK || Math.abs(cue.first - back.next) <= NEAR_BACK)
+
 /** Which way an adapter points, by words: known angles in reading order, and whether a bend was only hinted at. */
 export const bendsOf = (scene: Scene): { readonly known: readonly Cue[]; readonly hinted: boolean } => {
   const bends = scene.cues.filter((cue) => cue.tag === 'bend' && !cue.denied && !ofThePull(scene, cue))
   // `not straight` hints at a bend as much as `bent` does.
   const deniedStraight = scene.cues.some(({ tag, denied, angle }) => tag === 'bend' && denied && angle === 0)
+  const backs = bends.filter(({ angle }) => angle === 180)
   return {
-    known: bends.filter(({ angle }) => angle !== undefined),
+    known: bends.filter((cue) => cue.angle !== undefined && !isTurnedBack(scene, cue, backs)),
     hinted: deniedStraight || bends.some(({ angle }) => angle === undefined),
   }
 }

@@ -1,4 +1,5 @@
 // Whether a text is about a wrench that was held against a reference: by a tester that it names, a row of readings, how far it is off.
+import { marksBehind } from './combine.ts'
 import type { Facts } from './facts.ts'
 import { offByOf } from './off-by.ts'
 import { isSetAndShown } from './set-and-shown.ts'
@@ -22,12 +23,14 @@ const isOff = ({ scene, torques, percents, weighed }: Facts): boolean =>
 export const checkScore = (facts: Facts): number => {
   const { scene, torques } = facts
   const row = torques.filter(({ measure }) => measure.list !== undefined).length
+  const told = torques.filter(({ measure, role }) => measure.list === undefined && role !== 'range')
   const atSetting = torques.some(({ role }) => role === 'at-setting')
   return (
     when(scene.has('tester'), 5) +
     when(isOff(facts), 11) +
     when(isJudged(facts), 5) +
     when(row >= 3, 3) +
+    when(row >= 3 && told.length === 1 && !scene.has(...ofAdapters), 2) +
     when(scene.has('check') && torques.length > 1, 3) +
     when(atSetting && torques.length > 1, 3) +
     when(
@@ -37,3 +40,13 @@ export const checkScore = (facts: Facts): number => {
     )
   )
 }
+
+const ALIKE = 1.5
+
+/** `40: 41.2 41.0; 100: 102 103`: rows that stand each behind a number of about their size, the setting. */
+export const isPointed = ({ scene }: Facts): boolean =>
+  scene.placed.some(({ measure, at }, place) => {
+    const next = scene.placed[place + 1]?.measure
+    const share = next === undefined ? 0 : next.value / measure.value
+    return marksBehind(scene.pieces, at) > 0 && next?.list !== undefined && share < ALIKE && share > 1 / ALIKE
+  })

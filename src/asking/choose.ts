@@ -68,11 +68,14 @@ const ASKS_TORQUE = /\btorq(?!ue[\s-](?:wrench|spanner|tool))/
 const GOES_TO =
   /\bwhat (?:do|does|should)\b.{0,60}\b(?:go(?:es)? to|(?:be )?do(?:ne)? up to|tighten(?:ed)? to)\s?[?.!]?$/
 
+/** What a bolt bears and how hard it clamps is another thing after a turn than after the torque before it. */
+const turnedOn: ReadonlySet<TopicName> = new Set<TopicName>(['clamp', 'bolt', 'lubricant', 'nut-factor'])
+
 /** A maker's figure is asked for: a torque for a part, and none is given that something could be worked out from. */
-const asksMaker = (facts: Facts, best: number, about: () => boolean): boolean => {
+const asksMaker = (facts: Facts, topic: TopicName, best: number, about: () => boolean): boolean => {
   const { scene, torques, size, grade } = facts
   // Torque and turn are two stages of a maker's procedure: not for us to confirm.
-  if (facts.angles.some(({ joined }) => joined) && best < 6) return true
+  if (facts.angles.some(({ joined }) => joined) && (best < 6 || turnedOn.has(topic))) return true
   const named = scene.has('vehicle') || scene.has('nut', 'bolt')
   if (best < LEAST && named && !scene.has('repair') && ASKS_TORQUE.test(scene.folded) && !about()) return true
   if (best < LEAST && named && torques.length === 0 && GOES_TO.test(scene.folded)) return true
@@ -217,7 +220,7 @@ export const choose = (facts: Facts): Choice => {
   const ofCare = (): boolean => topics().some((slug, place) => place === 0 && careful.has(slug))
   // A torque from size and class alone, wherever in the text its joint is named.
   if (topic === 'bolt' && isMakersJoint(facts.scene)) return 'maker-figure'
-  if (asksMaker(facts, best, ofCare)) return 'maker-figure'
+  if (asksMaker(facts, topic, best, ofCare)) return 'maker-figure'
   if (isOut(facts, best)) return 'out-of-scope'
   return chosen(facts, scores, topics) ?? 'out-of-scope'
 }

@@ -62,12 +62,23 @@ const spans = (pieces: readonly Piece[], text: string): Piece[] => {
 /** What parts two numbers of one row. */
 const parts: ReadonlySet<string | undefined> = new Set([',', 'and', '&', '/', ';'])
 
+/** `40: 41.2`, `40 -> 41.2`, `40 => 41.2`: how many marks stand between a setting and what was shown at it; 0 where none do. */
+export const marksBehind = (pieces: readonly Piece[], at: number): number => {
+  const [mark, next] = [textAt(pieces, at + 1), textAt(pieces, at + 2)]
+  const marks = mark === ':' || mark === '→' ? 1 : (mark === '-' || mark === '=') && next === '>' ? 2 : 0
+  return isMeasured(pieces[at + 1 + marks]) ? marks : 0
+}
+
+const led: ReadonlySet<string | undefined> = new Set([':', '>', '→'])
+
 /** From `at` on: the places of numbers that stand in one row, parted by nothing, commas or a last `and`. */
 const rowFrom = (pieces: readonly Piece[], at: number): number[] => {
   const places: number[] = []
   for (let here = at; isMeasured(pieces[here]); ) {
     const { measure } = pieces[here] as Measured
-    if (!numeric(measure)) break
+    // `40: 41 42; 100: 102`: the setting of the next row is none of this one.
+    const isNext = here > at && led.has(textAt(pieces, at - 1)) && marksBehind(pieces, here) > 0
+    if (!numeric(measure) || isNext) break
     places.push(here)
     if (measure.kind === 'quantity' && measure.unit?.symbol !== '°') {
       const next = pieces[here + (parts.has(textAt(pieces, here + 1)) ? 2 : 1)]
@@ -128,6 +139,21 @@ const rows = (pieces: readonly Piece[]): Piece[] => {
 }
 
 const FEWEST_BARE = 3
+const FARTHEST = 1.5
+
+/** `clicks at 100 Nm: 97 98 96`: the one torque that is told stands before a row of about its size. */
+const isShownAt = (pieces: readonly Piece[], row: readonly number[]): boolean => {
+  const told = pieces.flatMap((piece, at) =>
+    isMeasured(piece) && !row.includes(at) && numeric(piece.measure) ? [at] : [],
+  )
+  const [at, ...more] = told
+  const setting = at === undefined || more.length > 0 ? undefined : (pieces[at] as Measured).measure
+  if (at === undefined || setting?.unit?.dimension !== 'torque' || at > (row[0] ?? 0)) return false
+  return row.every((place) => {
+    const share = (pieces[place] as Measured).measure.value / setting.value
+    return share < FARTHEST && share > 1 / FARTHEST
+  })
+}
 
 /** Two rows of three numbers and more without any unit (`A 48.9 49.3 49.0, B 51.2 50.8 51.0`) are rows too; one alone may be anything. */
 const bareRows = (pieces: Piece[], list: number): Piece[] => {
@@ -140,7 +166,8 @@ const bareRows = (pieces: Piece[], list: number): Piece[] => {
       found.push(places)
     at = places.at(-1) ?? at
   }
-  if (found.length < 2) return pieces
+  const [only] = found
+  if (only === undefined || (found.length === 1 && !isShownAt(pieces, only))) return pieces
   for (const places of found) {
     list++
     for (const place of places) {

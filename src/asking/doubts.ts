@@ -4,6 +4,7 @@ import { units } from '../core/unit.ts'
 import { sameTold } from './combine.ts'
 import { type Doubt, measureAt, type Rule, textAt, words } from './doubt.ts'
 import { direction } from './doubt-direction.ts'
+import { fromTheEnd, fromTheGrip } from './doubt-hand.ts'
 import { isDimension, type Measure } from './measure.ts'
 import type { Piece } from './pieces.ts'
 import { wholeFrom } from './torn.ts'
@@ -77,22 +78,6 @@ const otherUnit =
     return { first: at, last }
   }
 
-const holding = words(
-  'hold holding held hand hands grip gripping gripped choke choked choking hook hooked hooking scale pull pulled pulling rope strap',
-)
-const FAR = 8
-
-/** `I hold it 100 mm from the end`: of the handle, not from the drive. */
-const fromTheEnd: Rule = (pieces, at, { measure }) => {
-  if (!isDimension(measure, 'length') || textAt(pieces, at + 1) !== 'from') return undefined
-  const end = ['the', 'its', 'that'].includes(textAt(pieces, at + 2)) ? at + 3 : at + 2
-  if (!['end', 'butt'].includes(textAt(pieces, end)) || textAt(pieces, end + 1) === 'to') return undefined
-  if (['drive', 'head'].some((word) => word === textAt(pieces, end + 2) || word === textAt(pieces, end + 3)))
-    return undefined
-  const around = Array.from({ length: FAR }, (_, back) => textAt(pieces, at - 1 - back))
-  return around.some((word) => holding.has(word)) ? { first: at, last: end, as: 'hand' } : undefined
-}
-
 const counts = words('two three four both')
 const adapters = /^(?:adapt[eo]rs?|crowfoots?|crowfeet|crowsfeet|extensions?|spanners?|attachments?)$/
 
@@ -155,7 +140,18 @@ export const doubted = (
   text: string,
   quote: (start: number, end: number) => string,
 ): readonly Piece[] => {
-  const rules = [either, negative, slashed, otherUnit(text), direction, fromTheEnd, several, goesOn, shareOf]
+  const rules = [
+    either,
+    negative,
+    slashed,
+    otherUnit(text),
+    direction,
+    fromTheEnd,
+    fromTheGrip,
+    several,
+    goesOn,
+    shareOf,
+  ]
   return pieces.map((piece, at) => {
     if (piece.kind !== 'measure' || piece.measure.doubtful) return piece
     const torn = wholeFrom(pieces, at, text)

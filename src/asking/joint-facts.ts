@@ -155,9 +155,16 @@ const specWords = new Set(['spec', 'specs', 'figure', 'torque', 'value', 'book',
 const orJoined = (scene: Scene, cue: Cue): boolean =>
   word(scene, cue.first - 1) === 'or' || word(scene, cue.next) === 'or'
 
+const finishes: ReadonlySet<string | undefined> = new Set(['zinc', 'cadmium', 'black-oxide'])
+
+/** `dry zinc`, `zinc plated, dry` is one state: that of the finish without a lubricant. */
+const isOfFinish = ({ name, first, next }: Cue, all: readonly Cue[]): boolean =>
+  name === 'dry' && all.some((one) => finishes.has(one.name) && (one.first === next || one.next === first))
+
 /** Which state the figure is for, and which the threads are in; what is only asked about (`dry or oiled?`) is neither. */
 export const statesOf = (scene: Scene): States => {
-  const cues = scene.cues.filter(({ tag, name }) => tag === 'state' && isCondition(name))
+  const named = scene.cues.filter(({ tag, name }) => tag === 'state' && isCondition(name))
+  const cues = named.filter((cue) => !isOfFinish(cue, named))
   const dryAsked = scene.cues.some((cue) => cue.name === 'dry' && orJoined(scene, cue))
   const said = dryAsked ? cues.filter((cue) => !orJoined(scene, cue)) : cues
   const general = scene.has('lubricant')

@@ -1,5 +1,5 @@
 // Which topics a text may be about, and how strongly: by the things that it names and by the quantities that it gives.
-import { checkScore, isJudged } from './check-score.ts'
+import { checkScore, isJudged, isPointed } from './check-score.ts'
 import type { CueTag } from './cues.ts'
 import { bendAngles, type Facts, turnsOf, wholeRange } from './facts.ts'
 import { isHalfWidth } from './half-width.ts'
@@ -49,6 +49,7 @@ const convertScore = (facts: Facts, reach: number): number => {
     when(scene.has('convert'), 2) +
     when(scene.has('convert') && written.size > 1, 3) +
     when(asked, 4) +
+    when(/\bconvert\b/.test(scene.folded) && written.size === 1, 2) +
     when(lengths, 2) +
     when(scene.everyPlaced.length > scene.placed.length && written.size > 1, 4)
   return reach >= LEAST || facts.weighed ? whole - 4 : whole
@@ -219,7 +220,8 @@ export const scoresOf = (facts: Facts): Scores => {
       when(has('compare'), 5) +
       when(has('compare') && (torques.length > 1 || has('pair')), 2) +
       when(
-        scene.placed.some(({ measure }) => measure.list === 2 && measure.unit?.dimension !== 'length'),
+        !isPointed(facts) &&
+          scene.placed.some(({ measure }) => measure.list === 2 && measure.unit?.dimension !== 'length'),
         7,
       ),
     convert: convertScore(facts, reach),

@@ -1,5 +1,7 @@
 // What each torque of a text is: wanted, dialled, an end of the wrench's range, somebody's result. Pounds beside a wrench are lbf·ft, shown as assumed.
+
 import { type Unit, units } from '../core/unit.ts'
+import { marksBehind } from './combine.ts'
 import type { CueTag } from './cues.ts'
 import { isDimension, type Measure, textOf } from './measure.ts'
 import type { Piece } from './pieces.ts'
@@ -60,9 +62,9 @@ const LEAST_HELD = 3
 /** What a tester shows is not farther from the setting. */
 const ALIKE = 0.3
 
-const settingMark = (scene: Scene, placed: Placed): boolean => {
-  const piece = scene.pieces[placed.at + 1]
-  return piece?.kind === 'mark' && piece.text === ':'
+const settingMark = (scene: Scene, { at }: Placed): boolean => {
+  const piece = scene.pieces[at + 1]
+  return (piece?.kind === 'mark' && piece.text === ':') || marksBehind(scene.pieces, at) > 0
 }
 
 const roleOf = (scene: Scene, placed: Placed): Pick<Torque, 'role' | 'score' | 'sourced'> => {
@@ -108,13 +110,23 @@ const torqueUnit = (
 const HELD = 8 // a bare number must be held closely to be a torque at all
 const SMALLEST_BARE = 2
 
+/** What a wrench showed is no farther from what was set. */
+const FARTHEST = 1.5
+
 /** `at 150 ft-lb: 144 145 143`: a row behind a setting and its colon is what was read there. */
 const readAt = (scene: Scene, { measure, at }: Placed, before: readonly Torque[]): boolean => {
   const last = before.at(-1)
   if (measure.fraction || last === undefined) return false
   const between = scene.pieces[at - 1]
   if (last.at === at - 2 && between?.kind === 'word' && gave.has(between.text)) return last.unit !== undefined
-  const isNext = last.at >= at - 2 && (last.at === at - 1 || isMark(between))
+  // `tester 97 98 96` behind `100 Nm`: a row of about its size.
+  if (measure.list !== undefined && last.unit !== undefined) {
+    const share = measure.value / last.measure.value
+    if (share < FARTHEST && share > 1 / FARTHEST && scene.has('tester', 'check', 'dialled')) return true
+  }
+  const isNext =
+    last.at + marksBehind(scene.pieces, last.at) >= at - 2 &&
+    (last.at + marksBehind(scene.pieces, last.at) === at - 1 || isMark(between))
   return isNext && (settingMark(scene, last) || (last.measure.kind === 'bare' && last.role === 'claimed'))
 }
 

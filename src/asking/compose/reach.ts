@@ -115,6 +115,9 @@ const isTorn = (facts: Facts): boolean => {
   return !isChained(facts) && typed.some((value) => value > 0) && said.some((angle) => !fits(angle))
 }
 
+/** A second question, of another direction. */
+const another = /\b(?:what|how) (?:if|about|when)\b|\band (?:if|when|what)\b|\bversus\b|\bcompared\b/
+
 const reachOf = (facts: Facts): Reach => {
   const { lever, rivals } = straightLever(facts)
   const links = adaptersOf(facts).filter(({ unitless }) => !unitless)
@@ -123,16 +126,22 @@ const reachOf = (facts: Facts): Reach => {
   const hand = facts.lengthOf('hand')
   const others: Array<Record<string, string | readonly string[]>> = []
   const isHinted = (facts.bends.hinted || looseAngles(facts).length > 0) && directions.every(({ value }) => value === 0)
-  const asks = isHinted || isTorn(facts) ? ['angle'] : []
+  const chain = links.length > 1 && isChained(facts)
+  // Said to point two ways, and no second question is asked: each is offered, and none is taken.
+  const isTwofold =
+    !chain &&
+    turned.length > 0 &&
+    directions.every(({ doubt }) => doubt === undefined) &&
+    !another.test(facts.scene.folded)
+  const asks = isHinted || isTorn(facts) || isTwofold ? ['angle'] : []
   const usedLever = rivals.length === 0 ? lever : undefined
   if (lever && rivals.length > 0) for (const one of [lever, ...rivals]) others.push({ lever: textOf(one.measure) })
   // Several adapters that nothing puts together: each is offered, and none is taken.
-  const chain = links.length > 1 && isChained(facts)
   const choice = links.length > 1 && !chain
   if (choice) for (const one of links) others.push({ adapter: textOf(one.measure) })
   if (choice && !eitherOne.test(facts.scene.folded))
     others.push({ adapter: links.map(({ measure }) => textOf(measure)) })
-  for (const { value } of chain ? [] : turned) others.push({ angle: degrees(value) })
+  for (const { value } of chain ? [] : isTwofold ? directions : turned) others.push({ angle: degrees(value) })
   const [link] = links
   // `50 mm + 30 mm at 45`: of the last one, or of both? Each is offered, and none is taken.
   const shared = chain ? ofLastOrAll(facts, links, directionsOf(facts, true)) : undefined

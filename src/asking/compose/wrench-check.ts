@@ -3,34 +3,48 @@
 import { quantity } from '../../core/quantity.ts'
 import { writeQuantity } from '../../core/quantity-text.ts'
 import type { Unit } from '../../core/unit.ts'
+import { marksBehind } from '../combine.ts'
 import { type Facts, percentBy, pickTorque } from '../facts.ts'
-import { textOf } from '../measure.ts'
+import { isDimension, textOf } from '../measure.ts'
 import { type OffBy, offByOf } from '../off-by.ts'
 import { type Alternative, type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
 import { type Placed, pull } from '../scene.ts'
 import { isRowSet, settingOf } from '../set-and-shown.ts'
 import { type Torque, torqueText } from '../torques.ts'
 
+const isRead = ({ measure }: Placed): boolean =>
+  !measure.fraction &&
+  !measure.doubtful &&
+  measure.low === undefined &&
+  (measure.kind === 'bare' || isDimension(measure, 'torque'))
+
+/** One that is far from the others may be a slip: none is left out. */
+const isShown = (setting: Placed, shown: readonly Placed[]): boolean =>
+  shown.length > 0 && shown.every(({ measure }) => isAlike(measure.value, setting.measure.value))
+
+const settingsOf = ({ scene }: Facts): readonly Placed[] =>
+  scene.placed.filter((one) => isRead(one) && marksBehind(scene.pieces, one.at) > 0)
+
 /** `20: 20.4 20.6, 60: 61 60.5 Nm`: each setting before its colon with what stands behind it; undefined where there is one. */
-const severalPoints = ({ torques, scene }: Facts): Entry | undefined => {
-  const isSetting = ({ at }: Torque): boolean => {
-    const behind = scene.pieces[at + 1]
-    return behind?.kind === 'mark' && behind.text === ':'
-  }
-  const settings = torques.filter(isSetting)
-  const read = torques.filter((one) => !isSetting(one) && one.role !== 'range')
+const severalPoints = (facts: Facts): Entry | undefined => {
+  const { scene } = facts
+  const settings = settingsOf(facts)
   if (settings.length < 2) return undefined
-  const unit = [...torques].reverse().find((one) => one.unit !== undefined)?.unit
   const points = settings.map((setting, place) => {
     const next = settings[place + 1]?.at ?? Number.POSITIVE_INFINITY
-    return { setting, shown: read.filter(({ at }) => at > setting.at && at < next) }
+    const behind = scene.placed.filter(({ at }) => at > setting.at && at < next)
+    return { setting, shown: behind.filter(isRead) }
   })
-  if (!unit || points.some(({ shown }) => shown.length === 0)) return undefined
+  const all = points.flatMap(({ setting, shown }) => [setting, ...shown])
+  const named = all.flatMap(({ measure }) => (measure.unit ? [measure.unit] : []))
+  const [unit] = named
+  if (!unit || named.some((one) => one !== unit) || points.some(({ setting, shown }) => !isShown(setting, shown)))
+    return undefined
   const text = points.map(
     ({ setting, shown }) =>
-      `${textOf(setting.measure, setting.assumed ? unit : setting.unit)}: ${shown.map(({ measure }) => textOf(measure, unit)).join('; ')}`,
+      `${textOf(setting.measure, unit)}: ${shown.map(({ measure }) => textOf(measure, unit)).join('; ')}`,
   )
-  return entry('points', text.join(' | '), spanning([...settings, ...read]))
+  return entry('points', text.join(' | '), spanning(all))
 }
 
 const rowsOf = (torques: readonly Torque[]): ReadonlyArray<readonly Torque[]> => {
@@ -59,10 +73,12 @@ const pairedRows = ({ torques, scene }: Facts): Entry | undefined => {
 /** No wrench is so far off: what differs more is another number. */
 const FARTHEST = 0.5
 
+const isAlike = (one: number, other: number): boolean => Math.abs(one / other - 1) < FARTHEST
+
 const isNear = (setting: Torque, shown: Torque | undefined): boolean =>
   shown?.unit !== undefined &&
   setting.unit !== undefined &&
-  Math.abs((shown.measure.value * shown.unit.factor) / (setting.measure.value * setting.unit.factor) - 1) < FARTHEST
+  isAlike(shown.measure.value * shown.unit.factor, setting.measure.value * setting.unit.factor)
 
 /** From the first of them to the last, in whatever order they were written. */
 const spanning = (all: readonly Placed[]): { start: number; end: number } => ({
@@ -168,5 +184,10 @@ export const composeCheck = (facts: Facts): Proposal => {
     (listed.length === 0 ? settingOf(facts.scene, rest) : undefined) ??
     pickTorque({ ...facts, torques: rest }, roles).torque
   const shown = listed.length > 0 ? listed : rest.filter((one) => one !== setting)
-  return checkOf(facts, severalPoints(facts) ?? pairedRows(facts) ?? pointsOf(setting, shown, listed[0]?.unit), setting)
+  // Of several points none is left out.
+  const points =
+    settingsOf(facts).length > 1
+      ? severalPoints(facts)
+      : (pairedRows(facts) ?? pointsOf(setting, shown, listed[0]?.unit))
+  return checkOf(facts, points, setting)
 }

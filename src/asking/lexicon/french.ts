@@ -93,7 +93,8 @@ export const french: Readonly<Record<string, string>> = {
   washer: 'rondelle',
   straight: 'droit|droite|tout droit|en ligne|dans l alignement|aligne|alignee|dans l axe|dans le prolongement',
   'at right angles': 'angle droit|a angle droit|perpendiculaire|perpendiculairement|d equerre|en equerre',
-  'pointing back': 'vers l arriere|vers la main|vers la poignee|retourne|retournee',
+  'pointing back': 'vers l arriere|vers la main|vers la poignee|vers le manche|retourne|retournee',
+  'wrong way round': 'a l envers|dans le mauvais sens',
   'at an angle': 'de biais|en biais|coude|coudee|incline|en angle',
   torque: 'couple|couple de serrage|serrage',
   want: 'veux|il faut|faut|besoin de|j ai besoin de|besoin|demande|doit|requis|souhaite|voulu|vise|je veux|pour avoir|pour obtenir',
@@ -135,6 +136,8 @@ export const french: Readonly<Record<string, string>> = {
   half: 'moitie|la moitie',
   double: 'le double',
   end: 'bout|extremite',
+  'below the grip': 'sous la poignee|sous le repere',
+  'closer to the head': 'plus pres de la tete|plus pres du carre',
   hold: 'tiens|tenir|tenu|saisis',
 }
 

@@ -102,7 +102,9 @@ export const german: Readonly<Record<string, string>> = {
   // Which way it points.
   straight: 'gerade|geradeaus|in einer linie|in linie|fluchtend|in flucht|gerade nach vorn|gerade nach vorne',
   'at right angles': 'rechtwinklig|im rechten winkel|rechten winkel|quer zum schlussel|quer',
-  'pointing back': 'nach hinten|zuruck zur hand|zum griff hin|ruckwarts|zur hand',
+  'pointing back':
+    'nach hinten|zuruck zur hand|zuruck zum griff|zuruck uber den griff|zum griff hin|zeigt zum griff|zeigt zur hand|ruckwarts|zur hand',
+  'wrong way round': 'umgedreht|verkehrt herum|verkehrtherum|falsch herum',
   'at an angle': 'schrag|abgewinkelt|um die ecke|im winkel',
   // What is asked, and what a number is for.
   torque: 'drehmoment|anzugsmoment|anzugsdrehmoment|anziehmoment|anziehdrehmoment|moment',
@@ -148,6 +150,8 @@ export const german: Readonly<Record<string, string>> = {
   half: 'halfte|die halfte|halbe|halbes|halber|halben',
   double: 'doppelt|das doppelte|doppelte',
   end: 'ende|griffende',
+  'below the grip': 'unter dem griff|unterhalb des griffs|unter der griffmarke',
+  'closer to the head': 'naher am kopf|naher zum kopf|naher am vierkant',
   hold: 'halte|halten|gehalten|greife|gegriffen',
 }
 

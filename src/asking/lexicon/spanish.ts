@@ -135,6 +135,8 @@ export const spanish: Readonly<Record<string, string>> = {
   half: 'mitad|la mitad',
   double: 'el doble',
   end: 'extremo|punta',
+  'below the grip': 'debajo del mango|debajo de la empunadura',
+  'closer to the head': 'mas cerca de la cabeza|mas cerca del cuadrado',
   hold: 'agarro|sujeto|cojo|sostengo',
 }
 

@@ -36,7 +36,7 @@ export const faults = {
   },
   'words-around-hand': {
     allowed: 'a length from the centre of the drive',
-    hint: '“{typed}” is of the handle. Say how far the hand is from the centre of the drive, along the handle.',
+    hint: '“{typed}” is not counted from the drive. Say how far the hand is from the centre of the drive, along the handle.',
   },
   'not-a-number': { allowed: '{kind}', hint: 'Begin with a number: type {options}.' },
   exponent: { allowed: '{kind}, no exponent', hint: 'Write the number out: 1000, not 1e3.' },
