@@ -2,35 +2,15 @@
 import { quantity } from '../../core/quantity.ts'
 import { writeQuantity } from '../../core/quantity-text.ts'
 import { units } from '../../core/unit.ts'
-import { bendAngles, type Facts, looseAngles, percentBy, pickTorque } from '../facts.ts'
+import { type Facts, looseAngles, percentBy, pickTorque } from '../facts.ts'
 import { isHalfWidth } from '../half-width.ts'
 import type { Length } from '../lengths.ts'
 import { siOf, textOf } from '../measure.ts'
 import { type Alternative, type Entry, entry, otherwise, type Proposal, proposal } from '../proposal.ts'
 import type { Placed } from '../scene.ts'
 import { type Torque, torqueText } from '../torques.ts'
-import { chainEntries, type Direction, eitherOne, isChained, linksBehind, ofLastOrAll, tied } from './chain.ts'
-
-const degrees = (value: number): string => writeQuantity(quantity(value, units['°']))
-
-const pieceSpan = (facts: Facts, first: number, next: number): { start: number; end: number } => ({
-  start: facts.scene.pieces[first]?.start ?? 0,
-  end: facts.scene.pieces[next - 1]?.end ?? 0,
-})
-
-/** Every direction that is said, degrees before words, in reading order; each value once. */
-export const directionsOf = (facts: Facts, every = false): readonly Direction[] => {
-  const typed = bendAngles(facts).map((one): Direction => {
-    const { value, doubtful, raw } = one.measure
-    return { value, from: one, at: one.at, ...(doubtful ? { doubt: raw } : {}) }
-  })
-  const words = facts.bends.known.map(
-    ({ angle, first, next }): Direction => ({ value: angle as number, from: pieceSpan(facts, first, next), at: first }),
-  )
-  const back = words.filter(({ value }) => value === 180 && !typed.some((one) => one.value > 0))
-  const all = typed.length > 0 ? [...typed, ...(every ? words : back)] : words
-  return all.filter((one, index) => all.findIndex(({ value }) => value === one.value) === index)
-}
+import { chainEntries, eitherOne, isChained, linksBehind, ofLastOrAll, tied } from './chain.ts'
+import { degrees, directionsOf, isTorn, pointsTwoWays } from './directions.ts'
 
 const adaptersOf = (facts: Facts): readonly Length[] => {
   const sure = [...facts.lengthsOf('adapter'), ...linksBehind(facts)].sort((one, other) => one.at - other.at)
@@ -106,18 +86,6 @@ const toleranceOf = (facts: Facts): Entry | undefined => {
     : undefined
 }
 
-/** `perpendicular but tilted 10 degrees forward`: degrees beside words that say another direction. */
-const isTorn = (facts: Facts): boolean => {
-  const typed = bendAngles(facts).map(({ measure }) => measure.value)
-  const said = facts.bends.known.flatMap(({ angle }) => (angle === undefined || angle === 0 ? [] : [angle]))
-  // What points back stands at more than a right angle.
-  const fits = (angle: number): boolean => typed.some((value) => value === angle || (angle === 180 && value > 90))
-  return !isChained(facts) && typed.some((value) => value > 0) && said.some((angle) => !fits(angle))
-}
-
-/** A second question, of another direction. */
-const another = /\b(?:what|how) (?:if|about|when)\b|\band (?:if|when|what)\b|\bversus\b|\bcompared\b/
-
 const reachOf = (facts: Facts): Reach => {
   const { lever, rivals } = straightLever(facts)
   const links = adaptersOf(facts).filter(({ unitless }) => !unitless)
@@ -128,11 +96,7 @@ const reachOf = (facts: Facts): Reach => {
   const isHinted = (facts.bends.hinted || looseAngles(facts).length > 0) && directions.every(({ value }) => value === 0)
   const chain = links.length > 1 && isChained(facts)
   // Said to point two ways, and no second question is asked: each is offered, and none is taken.
-  const isTwofold =
-    !chain &&
-    turned.length > 0 &&
-    directions.every(({ doubt }) => doubt === undefined) &&
-    !another.test(facts.scene.folded)
+  const isTwofold = !chain && pointsTwoWays(facts, directions)
   const asks = isHinted || isTorn(facts) || isTwofold ? ['angle'] : []
   const usedLever = rivals.length === 0 ? lever : undefined
   if (lever && rivals.length > 0) for (const one of [lever, ...rivals]) others.push({ lever: textOf(one.measure) })
