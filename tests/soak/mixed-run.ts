@@ -249,11 +249,12 @@ export const runMixed = async (seconds: number, seed: number): Promise<MixedRepo
       await pause(Math.min(1000, seconds * 20))
     }
   })()
-  // Killed in the first third, and once more at the end: between, one process stands long enough to show whether its memory grows.
+  // Killed in the first quarter, and once more at the end: what stands between is no longer young when its memory begins to be looked
+  // at (a third in; a process that started a moment ago holds 40 MiB less), and stands long enough to show whether it grows.
   const chaos = (async () => {
     for (let n = 0; since() < seconds - 1; n++) {
       await pause(Math.min(400 + chance() * 1600, Math.max(0, (seconds - 1 - since()) * 1000)))
-      const deed = n % 3 === 0 && since() < seconds / 3 ? 'killed' : chance() < 0.5 ? 'slow clients' : 'hung up on'
+      const deed = n % 3 === 0 && since() < seconds / 4 ? 'killed' : chance() < 0.5 ? 'slow clients' : 'hung up on'
       deeds[deed] = (deeds[deed] ?? 0) + 1
       await (deed === 'killed' ? kill() : deed === 'slow clients' ? slowClients() : hangUps())
     }
