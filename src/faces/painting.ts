@@ -65,6 +65,8 @@ export const createPaint = (): ((painting: Painting) => Pixels) => {
     if (canvas.width !== width) canvas.width = width
     if (canvas.height !== height) canvas.height = height
     const context = canvas.getContext('2d')
+    // Whatever a painting that failed has left.
+    context.reset()
     for (const part of parts) {
       if (!part.frame) {
         paintPart(context, part)
