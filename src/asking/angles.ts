@@ -35,7 +35,7 @@ const joinedToTorque = (scene: Scene, placed: Placed): boolean => {
     : false
 }
 
-const bendWords = new Set(['@', 'at', 'to', 'about', 'around', 'bent', 'of'])
+const bendWords = new Set(['@', 'at', 'to', 'about', 'around', 'bent', 'of', 'turned', 'rotated', 'angle'])
 const LARGEST = 180
 
 /** `50 mm at 30`. */
@@ -49,6 +49,8 @@ const isOfLink = (scene: Scene, { measure, at }: Placed): boolean => {
 const bareAngle = (scene: Scene, placed: Placed): boolean => {
   const { measure, at } = placed
   if (measure.kind !== 'bare' || measure.fraction || measure.value > LARGEST || measure.value % 5 !== 0) return false
+  const isNamed = text(scene, [':', '='].includes(text(scene, at - 1)) ? at - 2 : at - 1) === 'angle'
+  if (isNamed) return true
   if (!bendWords.has(text(scene, at - 1))) return false
   if (measure.value === 90 || measure.value === 180 || text(scene, at - 1) === '@') return true
   // `50 mm at 30 and 30 mm at 45°`: each link has its own.

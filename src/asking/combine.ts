@@ -141,14 +141,14 @@ const rows = (pieces: readonly Piece[]): Piece[] => {
 const FEWEST_BARE = 3
 const FARTHEST = 1.5
 
-/** `clicks at 100 Nm: 97 98 96`: the one torque that is told stands before a row of about its size. */
+/** `clicks at 100 Nm: 97 98 96`, `97 98 96 at 100 Nm`: the one torque that is told, and a row of about its size. */
 const isShownAt = (pieces: readonly Piece[], row: readonly number[]): boolean => {
   const told = pieces.flatMap((piece, at) =>
     isMeasured(piece) && !row.includes(at) && numeric(piece.measure) ? [at] : [],
   )
   const [at, ...more] = told
   const setting = at === undefined || more.length > 0 ? undefined : (pieces[at] as Measured).measure
-  if (at === undefined || setting?.unit?.dimension !== 'torque' || at > (row[0] ?? 0)) return false
+  if (at === undefined || setting?.unit?.dimension !== 'torque') return false
   return row.every((place) => {
     const share = (pieces[place] as Measured).measure.value / setting.value
     return share < FARTHEST && share > 1 / FARTHEST

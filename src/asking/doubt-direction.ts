@@ -19,6 +19,14 @@ const isAcross = (pieces: readonly Piece[], at: number): boolean =>
   (textAt(pieces, at) === 'right' && textAt(pieces, at + 1) === 'angle') ||
   isTurn(measureAt(pieces, at))
 
+const handles = words('handle grip shank')
+
+/** `120° between the adapter and the handle`, `30° from the handle`: an angle between two things may be either of two. */
+const heldBy = (pieces: readonly Piece[], at: number): number | undefined => {
+  const ahead = textAt(pieces, at) === 'between' ? [1, 2, 3, 4, 5, 6] : textAt(pieces, at) === 'from' ? [1, 2] : []
+  return ahead.map((one) => at + one).find((one) => handles.has(textAt(pieces, one)))
+}
+
 /** `45° back toward me`, `30° from square`, `1.05 rad`, `not at 90°`: another direction than the number says. */
 export const direction: Rule = (pieces, at, { measure }) => {
   const leads = textAt(pieces, at - 1) === 'at' ? at - 2 : at - 1
@@ -37,6 +45,8 @@ export const direction: Rule = (pieces, at, { measure }) => {
   if (denials.has(textAt(pieces, leads))) return { first: leads, last: at, as }
   const behind = pointing.has(textAt(pieces, at + 1)) ? at + 2 : at + 1
   if (backward.has(textAt(pieces, behind))) return { first: at, last: behind, as }
+  const held = heldBy(pieces, at + 1)
+  if (held !== undefined) return { first: at, last: held, as }
   if (!past.has(textAt(pieces, at + 1))) return undefined
   const next = ['the', 'of'].includes(textAt(pieces, at + 2)) ? at + 3 : at + 2
   return isAcross(pieces, next) ? { first: at, last: next, as } : undefined

@@ -44,6 +44,19 @@ const steps = words('than from on to of inside towards toward')
 /** m: `380 mm from the grip centre` is a lever, 50 mm is not. */
 const SHORT = 0.15
 
+const fasteners = words('bolt nut fastener stud lug')
+
+/** `450 mm from grip to bolt`, `hand 14 in from the nut`: with an adapter between, that is neither the lever nor where the hand is. */
+export const toTheFastener: Rule = (pieces, at, { measure }): Doubt | undefined => {
+  if (!isDimension(measure, 'length')) return undefined
+  const ahead = Array.from({ length: 6 }, (_, one) => textAt(pieces, at + 1 + one))
+  const grip = ahead.findIndex((word) => grips.has(word) || byHand.has(word))
+  const to = ahead.findIndex((word) => fasteners.has(word))
+  const isFromGrip = grip !== -1 && to > grip && ahead.slice(grip, to).includes('to')
+  const isFromNut = ['from', 'to'].includes(ahead[0] ?? '') && to > 0 && to <= 2 && isHeld(pieces, at, byHand)
+  return isFromGrip || isFromNut ? { first: at, last: at + 1 + to, as: 'hand' } : undefined
+}
+
 const choking = words('choke choked choking')
 
 /** `hand 50 mm closer to the head`, `5 cm in from the grip`, `choked up 60 mm`: from the grip or from where it usually is. */

@@ -3,8 +3,9 @@
 import { units } from '../core/unit.ts'
 import { sameTold } from './combine.ts'
 import { type Doubt, measureAt, type Rule, textAt, words } from './doubt.ts'
+import { amended } from './doubt-amended.ts'
 import { direction } from './doubt-direction.ts'
-import { fromTheEnd, fromTheGrip } from './doubt-hand.ts'
+import { fromTheEnd, fromTheGrip, toTheFastener } from './doubt-hand.ts'
 import { isDimension, type Measure } from './measure.ts'
 import type { Piece } from './pieces.ts'
 import { wholeFrom } from './torn.ts'
@@ -112,7 +113,7 @@ const goesOn: Rule = (pieces, at, { measure, end }) => {
 
 const shares = words('half third thirds quarter quarters fifth tenth')
 const manifold = words('twice double triple buck')
-const changes = words('less minus plus more')
+const changes = words('less minus plus more +')
 const MOST_TOLERANCE = 10 // %: a tolerance of a torque is no share of it that is wanted
 
 /** `75 % of 120 Nm`, `half of 120 Nm`, `120 Nm less 10 %`: a share of what stands there. */
@@ -142,12 +143,14 @@ export const doubted = (
 ): readonly Piece[] => {
   const rules = [
     either,
+    amended,
     negative,
     slashed,
     otherUnit(text),
     direction,
     fromTheEnd,
     fromTheGrip,
+    toTheFastener,
     several,
     goesOn,
     shareOf,

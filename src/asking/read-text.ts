@@ -4,6 +4,7 @@ import { type QuestionName, questions } from '../questions/index.ts'
 import { choose, isSeveral } from './choose.ts'
 import { type Claim, claimsOf } from './claims.ts'
 import { factsOf } from './facts.ts'
+import { withoutDoubt } from './left-over.ts'
 import type { Measure } from './measure.ts'
 import { type Alternative, type Entry, type Inputs, inputsOf, type Proposal } from './proposal.ts'
 import { type Scene, sceneOf } from './scene.ts'
@@ -82,7 +83,7 @@ const isOf = ({ start, end }: Scene['placed'][number], { from }: Entry): boolean
   from !== undefined && from.start <= start && end <= from.end
 
 /** What a hand's place or a direction may be called, which another number must not stand for. */
-const placesOf = { hand: ['hand', 'distance'], angle: ['angle'], number: [] } as const
+const placesOf = { hand: ['hand', 'distance'], angle: ['angle', 'pull-angle'], number: [] } as const
 
 /** What was taken from a number in doubt, as it stands or worked out; and what is in doubt and was left aside, though it matters. */
 const doubtsIn = ({ placed }: Scene, { question, entries }: Proposal): TextReading['doubts'] =>
@@ -123,5 +124,5 @@ export const readText = (text: string): TextReading => {
   const choice = choose(facts)
   if (choice === 'maker-figure' || choice === 'out-of-scope') return nothing(scene, choice, [])
   if (isSeveral(choice)) return nothing(scene, 'choice', claimsOf(facts, undefined), choice)
-  return found(scene, choice, claimsOf(facts, choice))
+  return found(scene, withoutDoubt(facts, choice), claimsOf(facts, choice))
 }

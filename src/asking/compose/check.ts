@@ -153,6 +153,11 @@ export const composeConvert = (facts: Facts): Proposal => {
     from && entry('quantity', textOf(from.measure), from),
     fits ? entry('to', to.symbol, to.from) : undefined,
   ]
+  // Pounds are no torque, and of two quantities none is left out: which is meant, is asked.
+  const isOther = target !== undefined && dimension !== undefined && target.unit.dimension !== dimension
+  const rest = torques.filter(({ measure }) => measure.unit !== target?.unit)
+  const isOneOf = target !== undefined && new Set(rest.map(({ measure }) => measure.unit)).size > 1
+  if (isOther || isOneOf) return proposal('convert', entries.slice(1), { asks: ['quantity'] })
   const back =
     second?.measure.unit && from?.measure.unit
       ? [

@@ -26,17 +26,35 @@ export const directionsOf = (facts: Facts, every = false): readonly Direction[] 
   return all.filter((one, index) => all.findIndex(({ value }) => value === one.value) === index)
 }
 
+const CLOSE = 2
+
+/** `was at 90 before, now straight`, `either straight or 45°`; but `30° off straight` is one direction. */
+const isStraightToo = (facts: Facts): boolean => {
+  const straight = facts.bends.known.filter(({ angle }) => angle === 0)
+  const isOr = (at: number): boolean => {
+    const piece = facts.scene.pieces[at]
+    return piece?.kind === 'word' && piece.text === 'or'
+  }
+  return straight.some(({ first, next }) =>
+    bendAngles(facts).every(
+      ({ at, measure }) =>
+        measure.value > 0 && (isOr(next) || isOr(first - 1) || at - next >= CLOSE || first - at > CLOSE),
+    ),
+  )
+}
+
 /** `perpendicular but tilted 10 degrees forward`: degrees beside words that say another direction. */
 export const isTorn = (facts: Facts): boolean => {
   const typed = bendAngles(facts).map(({ measure }) => measure.value)
   const said = facts.bends.known.flatMap(({ angle }) => (angle === undefined || angle === 0 ? [] : [angle]))
   // What points back stands at more than a right angle.
   const fits = (angle: number): boolean => typed.some((value) => value === angle || (angle === 180 && value > 90))
-  return !isChained(facts) && typed.some((value) => value > 0) && said.some((angle) => !fits(angle))
+  const isTold = typed.some((value) => value > 0)
+  return !isChained(facts) && isTold && (said.some((angle) => !fits(angle)) || isStraightToo(facts))
 }
 
 /** A second question, of another direction. */
-const another = /\b(?:what|how) (?:if|about|when)\b|\band (?:if|when|what)\b|\bversus\b|\bcompared\b/
+export const another = /\b(?:what|how) (?:if|about|when)\b|\band (?:if|when|what)\b|\bversus\b|\bcompared\b/
 
 /** Said to point two ways, and no second question is asked: each is to be offered, and none taken. */
 export const pointsTwoWays = (facts: Facts, directions: readonly Direction[]): boolean =>

@@ -67,13 +67,22 @@ const longOne = ({ lengths, scene }: Facts): Length | undefined => {
   return only && more.length === 0 && only.role === undefined && (isLong || isAlone) ? only : undefined
 }
 
+/** `hinge 1.5 in from the drive`. */
+const hingeOf = ({ lengths, scene }: Facts): Length | undefined =>
+  lengths.find(({ at, unitless }) => {
+    const before = scene.pieces[at - 1]
+    return !unitless && before?.kind === 'word' && before.text === 'hinge'
+  })
+
 export const composeFlexHead = (facts: Facts): Proposal => {
   const { torque } = pickTorque(facts, ['dialled', 'wanted', undefined, 'at-setting'])
   const [tilt] = bendAngles(facts)
-  const lever = facts.lengthOf('lever', 'from-drive') ?? longOne(facts)
+  const hinge = hingeOf(facts)
+  const lever = facts.lengthOf('lever') ?? [facts.lengthOf('from-drive') ?? longOne(facts)].find((one) => one !== hinge)
   const entries = [
     torqueEntry('torque', torque),
     lever && entry('lever', textOf(lever.measure), lever, lever.role === undefined),
+    hinge && entry('hinge', textOf(hinge.measure), hinge),
     tilt && entry('tilt', `${tilt.measure.raw.replace(/[^\d.,].*$/, '')}°`, tilt),
   ]
   return proposal('flex-head', entries, { others: unitOffers('flex-head', entries, 'torque', torque) })
@@ -110,7 +119,13 @@ const ratioOf = (facts: Facts) => {
 }
 
 /** `loses 12 %`, `12 % losses`; what a book adds for losses is a rule of its own. */
-const LOSS = /\b(?:loses?|lost|loss(?:es)? of) (?:about |around )?\d|(?:%|percent) loss(?:es)?\b/
+const LOSS = /\b(?:loses?|lost|loss(?:es)?(?: of|:)?) (?:about |around )?\d|(?:%|percent) loss(?:es)?\b/
+
+/** `150 Nm into a 4:1 multiplier`. */
+const isPutIn = ({ scene }: Facts, at: number): boolean => {
+  const behind = scene.pieces[at + 1]
+  return behind?.kind === 'word' && behind.text === 'into'
+}
 
 export const composeMultiplier = (facts: Facts): Proposal => {
   const { scene } = facts
@@ -129,7 +144,8 @@ export const composeMultiplier = (facts: Facts): Proposal => {
       ratio,
     )
   // What was put in, or what the wrench is set to, is no torque that is wanted: what comes out is asked, whatever it is called.
-  const dialled = facts.torques.some(({ role }) => role === 'dialled') && !scene.has('ask-setting')
+  const put = facts.torques.some(({ at }) => isPutIn(facts, at))
+  const dialled = (put || facts.torques.some(({ role }) => role === 'dialled')) && !scene.has('ask-setting')
   const output = (scene.has('ask-got') || dialled) && !facts.torques.some(({ role }) => role === 'wanted')
   const { torque } = pickTorque(facts, output ? ['dialled', undefined] : ['wanted', undefined, 'dialled'])
   const out = output && ratio && torque?.unit && !gears && !given && left === undefined

@@ -81,7 +81,10 @@ const onceEach = (entries: readonly Entry[]): Entry[] =>
 const toleranceOf = (facts: Facts): Entry | undefined => {
   const [one, ...more] = facts.percents.filter((percent) => isHalfWidth(facts, percent))
   const told = one ?? percentBy(facts, 'tolerance')
-  return told && more.length === 0 && !facts.scene.has('of-scale')
+  const behind = told && facts.scene.pieces[told.at + 1]
+  // `is 5 % low` is how far it is off, not what it is good for.
+  const isOff = behind?.kind === 'word' && ['low', 'high'].includes(behind.text)
+  return told && more.length === 0 && !isOff && !facts.scene.has('of-scale')
     ? entry('tolerance', textOf(told.measure), told)
     : undefined
 }

@@ -178,7 +178,8 @@ export const composeCheck = (facts: Facts): Proposal => {
   const off = offByOf(facts.scene, facts.torques, facts.percents)
   if (off?.side !== undefined) return checkOf(withoutShare(facts, off), offPoints(off, off.side), off.setting)
   const listed = listOf(facts.torques)
-  const rest = singles(facts, listed)
+  // What is wanted of the bolt was not shown by a tester.
+  const rest = singles(facts, listed).filter(({ role }, _, all) => all.length < 3 || role !== 'wanted')
   const roles = ['at-setting', 'dialled', undefined, 'wanted', 'claimed'] as const
   const setting =
     (listed.length === 0 ? settingOf(facts.scene, rest) : undefined) ??

@@ -95,6 +95,8 @@ export const french: Readonly<Record<string, string>> = {
   'at right angles': 'angle droit|a angle droit|perpendiculaire|perpendiculairement|d equerre|en equerre',
   'pointing back': 'vers l arriere|vers la main|vers la poignee|vers le manche|retourne|retournee',
   'wrong way round': 'a l envers|dans le mauvais sens',
+  'to the side':
+    'a droite|vers la droite|cote droit|sur le cote|a gauche|vers la gauche|cote gauche|de cote|en travers|de travers',
   'at an angle': 'de biais|en biais|coude|coudee|incline|en angle',
   torque: 'couple|couple de serrage|serrage',
   want: 'veux|il faut|faut|besoin de|j ai besoin de|besoin|demande|doit|requis|souhaite|voulu|vise|je veux|pour avoir|pour obtenir',
@@ -138,6 +140,8 @@ export const french: Readonly<Record<string, string>> = {
   end: 'bout|extremite',
   'below the grip': 'sous la poignee|sous le repere',
   'closer to the head': 'plus pres de la tete|plus pres du carre',
+  no: 'non',
+  sorry: 'pardon|desole',
   hold: 'tiens|tenir|tenu|saisis',
 }
 

@@ -103,7 +103,8 @@ export const german: Readonly<Record<string, string>> = {
   straight: 'gerade|geradeaus|in einer linie|in linie|fluchtend|in flucht|gerade nach vorn|gerade nach vorne',
   'at right angles': 'rechtwinklig|im rechten winkel|rechten winkel|quer zum schlussel|quer',
   'pointing back':
-    'nach hinten|zuruck zur hand|zuruck zum griff|zuruck uber den griff|zum griff hin|zeigt zum griff|zeigt zur hand|ruckwarts|zur hand',
+    'nach hinten|zuruck zur hand|zuruck zum griff|zuruck uber den griff|zum griff hin|zeigt zum griff|richtung griff|richtung hand|zuruckgeklappt|zuruckgebogen|zeigt zur hand|ruckwarts|zur hand',
+  'to the side': 'zur seite|seitlich|nach rechts|nach links|rechts heraus|links heraus|quer',
   'wrong way round': 'umgedreht|verkehrt herum|verkehrtherum|falsch herum',
   'at an angle': 'schrag|abgewinkelt|um die ecke|im winkel',
   // What is asked, and what a number is for.
@@ -152,6 +153,8 @@ export const german: Readonly<Record<string, string>> = {
   end: 'ende|griffende',
   'below the grip': 'unter dem griff|unterhalb des griffs|unter der griffmarke',
   'closer to the head': 'naher am kopf|naher zum kopf|naher am vierkant',
+  nope: 'nein|ne',
+  sorry: 'sorry|entschuldigung|korrektur',
   hold: 'halte|halten|gehalten|greife|gegriffen',
 }
 

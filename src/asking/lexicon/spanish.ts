@@ -94,6 +94,9 @@ export const spanish: Readonly<Record<string, string>> = {
   straight: 'recto|recta|en linea|en linea recta|alineado|alineada|derecho|derecha|en prolongacion',
   'at right angles': 'angulo recto|en angulo recto|a angulo recto|perpendicular|a escuadra|en escuadra',
   'pointing back': 'hacia atras|hacia la mano|hacia el mango|al reves',
+  'to the side':
+    'a la derecha|hacia la derecha|lado derecho|a la izquierda|hacia la izquierda|lado izquierdo|atravesado|de lado',
+  'toward me': 'hacia mi',
   'at an angle': 'en angulo|inclinado|inclinada|acodado|acodada|torcido|de lado',
   torque: 'par|torque|par de apriete|torque de apriete|apriete|torsion',
   want: 'quiero|necesito|necesita|hay que dar|debe llevar|requiere|pide|deseado|lleva|necesitan|quiere|pide un',
@@ -137,6 +140,7 @@ export const spanish: Readonly<Record<string, string>> = {
   end: 'extremo|punta',
   'below the grip': 'debajo del mango|debajo de la empunadura',
   'closer to the head': 'mas cerca de la cabeza|mas cerca del cuadrado',
+  sorry: 'perdon|digo|mejor dicho',
   hold: 'agarro|sujeto|cojo|sostengo',
 }
 

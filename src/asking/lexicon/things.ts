@@ -2,7 +2,7 @@
 
 export const things = {
   crowfoot:
-    'crowfoot|crow foot|crows foot|crowsfoot|crowfeet|crow feet|crowsfeet|claw foot|clawfoot|crow foot wrench|crowfoot wrench|crow foot extension|crowfoot adapter|crowfoot spanner|crowfoot attachment',
+    'crow|crowfoot|crow foot|crows foot|crowsfoot|crowfeet|crow feet|crowsfeet|claw foot|clawfoot|crow foot wrench|crowfoot wrench|crow foot extension|crowfoot adapter|crowfoot spanner|crowfoot attachment',
   spanner:
     'spanner|ring spanner|open ended spanner|open end spanner|combination spanner|box end wrench|box end|box wrench|open end wrench|open ended wrench|combination wrench|hook spanner|pin spanner|c spanner|flare nut wrench|line wrench',
   adapter:
