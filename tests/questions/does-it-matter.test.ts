@@ -63,7 +63,7 @@ describe.each(slugs)('%s', (slug) => {
     const { code, text } = word(answer, 'verdict')
     expect(code).toBe(verdicts[slug])
     expect(text).toMatch({ yes: /^yes, /, no: /^no, /, depends: /^it depends on \w/ }[verdicts[slug]])
-    const opening = { yes: /^Yes[:,]/, no: /^No:/, depends: /^It depends/ }[verdicts[slug]]
+    const opening = { yes: /^Yes[:,]/, no: /^No[:,]/, depends: /^It depends/ }[verdicts[slug]]
     expect(answer.headline).toMatch(opening)
     for (const name of ['what-to-do', 'mechanism', 'size-of-effect']) {
       expect(word(answer, name).code).toBe(slug)

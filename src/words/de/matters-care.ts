@@ -2,21 +2,22 @@
 
 export const mattersCare = {
   'matter.calibration.verdict':
-    'Ja: ein Schlüssel verändert sich mit dem Gebrauch, und von außen sieht man es ihm nicht an.',
+    'Ja, das macht etwas aus: ein Schlüssel verändert sich mit dem Gebrauch, und von außen sieht man es ihm nicht an.',
   'matter.calibration.what-to-do':
     'Alle 12 Monate oder alle 5000 Betätigungen prüfen lassen, je nachdem, was zuerst eintritt, und nach einem Sturz, einer Überlastung oder einer Reparatur; der Hersteller des Schlüssels oder die eigene Regel kann mehr verlangen. Dazwischen hilft eine Prüfung mit der Waage.',
   'matter.calibration.mechanism':
     'Federn setzen sich, Drehpunkte verschleißen, Fett geht verloren. Zwei Schlüssel, die übereinstimmen, oder eine feste Mutter, an der noch einmal gezogen wird, beweisen von keinem, dass er stimmt.',
   'matter.calibration.size':
     'Innerhalb seiner Grenze l liefert er S (1 ± l): 96 bis 104 bei Einstellwert 100 und ±4 %. Außerhalb seiner Grenze kann er um beliebig viel danebenliegen.',
-  'matter.dropped.verdict': 'Ja: ein Sturz beendet die letzte Prüfung, was auch auf dem Aufkleber steht.',
+  'matter.dropped.verdict':
+    'Ja, das macht etwas aus: ein Sturz beendet die letzte Prüfung, was auch auf dem Aufkleber steht.',
   'matter.dropped.what-to-do':
     'Beiseitelegen. Bei einem Fünftel, drei Fünfteln und dem vollen größten Skalenwert prüfen, und nur wieder verwenden, wenn jeder Messwert innerhalb seiner Grenze liegt. Wenn nicht, noch einmal ansehen, was seither damit angezogen wurde.',
   'matter.dropped.mechanism':
     'Ein Schlag kann Feder, Auslösung oder Zeiger verstellen und den Kopf verbiegen, während der Schlüssel aussieht und klickt wie zuvor.',
   'matter.dropped.size': 'Keine Formel nennt es: alles von nichts bis weit außerhalb der Grenze, darum wird gemessen.',
   'matter.loosening-with-it.verdict':
-    'Ja: nicht mit einem Drehmomentschlüssel lösen; eine festsitzende Mutter kann ihn ohne jedes Anzeichen überlasten.',
+    'Ja, das macht etwas aus: nicht mit einem Drehmomentschlüssel lösen; eine festsitzende Mutter kann ihn ohne jedes Anzeichen überlasten.',
   'matter.loosening-with-it.what-to-do':
     'Mit einem einfachen Steckgriff oder einer Ratsche lösen. Wurde der Schlüssel doch dazu benutzt, erst recht über seinen größten Skalenwert hinaus oder rückwärts, ihn prüfen, bevor man ihm wieder traut.',
   'matter.loosening-with-it.mechanism':
@@ -32,7 +33,7 @@ export const mattersCare = {
   'matter.stored-wound-up.size':
     'Keine Formel nennt es: wenig nach Wochen; deutlich über ein Zehntel zu wenig nach Monaten nahe dem Skalenendwert ist bekannt.',
   'matter.under-a-fifth.verdict':
-    'Ja: unter einem Fünftel seines größten Skalenwerts sichern die Normen für einen Schlüssel nichts zu; nur sein Hersteller kann das.',
+    'Ja, das macht etwas aus: unter einem Fünftel seines größten Skalenwerts sichern die Normen für einen Schlüssel nichts zu; nur sein Hersteller kann das.',
   'matter.under-a-fifth.what-to-do':
     'Einen kleineren Schlüssel verwenden, bei dem dieser Einstellwert gut innerhalb des Bereichs liegt.',
   'matter.under-a-fifth.mechanism':
@@ -72,7 +73,7 @@ export const mattersCare = {
   'matter.washers.size':
     'T = F [P/2π + μ_t d2/(2 cos 30°) + μ_s r_s]; der letzte Teil, unter dem, was sich dreht, ist {seat} des Drehmoments einer M10 bei einer Reibung von 0,12.',
   'matter.wheel-re-torque.verdict':
-    'Ja: nach einer Radmontage setzen sich die Flächen; wann noch einmal rundum zu ziehen ist, sagt der Hersteller des Fahrzeugs.',
+    'Ja, das macht etwas aus: nach einer Radmontage setzen sich die Flächen; wann noch einmal rundum zu ziehen ist, sagt der Hersteller des Fahrzeugs.',
   'matter.wheel-re-torque.what-to-do':
     'Der Anleitung des Fahrzeugs folgen. Flächen sauber, Rad kalt, Gewinde in dem Zustand, für den die Angabe gilt, in der Reihenfolge der Anleitung, je ein langsamer Klick, keine vorher lösen. Einer Mutter, die sich weit weiterdrehte, wird nachgegangen, sie wird nicht nur nachgezogen.',
   'matter.wheel-re-torque.mechanism':

@@ -17,14 +17,15 @@ export const mattersPull = {
     'Ein Klickschlüssel löst an einem Kipp-Punkt hinter seinem Vierkant aus, und ein Balken biegt sich dahinter, also liefert eine Hand weiter innen mehr und eine weiter außen weniger. Ein Adapter verlängert den Hebelarm der Hand, aber nicht das, was der Schlüssel spürt.',
   'matter.hand-position.size':
     'T/S = (L − p)/L · (H + X)/(H − p), wobei p 0 ist für einen Schlüssel, der am Vierkant misst, und gewöhnlich {low} bis {high} von L für einen Klickschlüssel, {beamlow} bis {beamhigh} für einen Biegebalken ohne beweglichen Griff.',
-  'matter.jerked.verdict': 'Ja: ein ruckartiger Zug läuft über den Einstellwert hinaus, bevor irgendwer anhalten kann.',
+  'matter.jerked.verdict':
+    'Ja, das macht etwas aus: ein ruckartiger Zug läuft über den Einstellwert hinaus, bevor irgendwer anhalten kann.',
   'matter.jerked.what-to-do':
     'Das letzte Fünftel des Drehmoments gleichmäßig aufbringen, in einer halben bis vier Sekunden, und beim Klick anhalten.',
   'matter.jerked.mechanism':
     'Der Klick braucht einen Augenblick, die Hand länger, und Arm und Griff laufen mit ihrem eigenen Schwung weiter.',
   'matter.jerked.size': 'Keine Formel nennt es; berichtet wird von bis zu {more} mehr als eingestellt.',
   'matter.pipe-on-the-handle.verdict':
-    'Ja: ein Rohr setzt die Hand über den Griff hinaus; damit gilt nicht mehr, was der Hersteller des Schlüssels zusichert, und der Schlüssel kann brechen.',
+    'Ja, das macht etwas aus: ein Rohr setzt die Hand über den Griff hinaus; damit gilt nicht mehr, was der Hersteller des Schlüssels zusichert, und der Schlüssel kann brechen.',
   'matter.pipe-on-the-handle.what-to-do':
     'Einen längeren Schlüssel verwenden, der für das Drehmoment gemacht ist, oder einen Drehmomentvervielfältiger: wo der Zug zu schwer ist, ist der Schlüssel zu klein.',
   'matter.pipe-on-the-handle.mechanism':
@@ -32,7 +33,7 @@ export const mattersPull = {
   'matter.pipe-on-the-handle.size':
     'Ohne Adapter T/S = (L − p)/L · H/(H − p), nie unter (L − p)/L: höchstens etwa {high} zu wenig bei einem Klickschlüssel und {beam} bei einem Biegebalken ohne beweglichen Griff, nichts bei einem, der am Vierkant misst.',
   'matter.adapter-square.verdict':
-    'Nein: mit dem Adapter rechtwinklig zum Schlüssel (90°) ist der Einstellwert das Drehmoment selbst, wie lang der Adapter auch ist.',
+    'Nein, das macht nichts aus: mit dem Adapter rechtwinklig zum Schlüssel (90°) ist der Einstellwert das Drehmoment selbst, wie lang der Adapter auch ist.',
   'matter.adapter-square.what-to-do':
     'Wirklich rechtwinklig stellen, rechtwinklig zum Griff ziehen, mit einer Hand am Griff, und das Drehmoment selbst einstellen. Jeder andere Winkel braucht einen eigenen Einstellwert.',
   'matter.adapter-square.mechanism':
@@ -40,14 +41,14 @@ export const mattersPull = {
   'matter.adapter-square.size':
     'T/S = (L + E cos θ)/L, das ist 1 bei 90°. Ein um δ schiefer Zug ändert es um ± tan δ · E/L: bei 5°, mit einem Adapter von einem Fünftel der Hebellänge, 1,75 %.',
   'matter.adapter-straight.verdict':
-    'Ja: gerade nach vorn verlängert ein Adapter den Hebel, und die Schraube erhält mehr als den Einstellwert; gerade zurück erhält sie weniger.',
+    'Ja, das macht etwas aus: gerade nach vorn verlängert ein Adapter den Hebel, und die Schraube erhält mehr als den Einstellwert; gerade zurück erhält sie weniger.',
   'matter.adapter-straight.what-to-do':
     'Hebellänge und Adapter von Mitte zu Mitte messen und S = T L/(L + E) einstellen, mit E negativ gezählt, wo er zurück zeigt; oder den Adapter rechtwinklig stellen und das Drehmoment selbst einstellen.',
   'matter.adapter-straight.mechanism':
     'Die Hand zieht an der Schraube über Hebellänge und Adapter zusammen, L + E, während der Schlüssel nur sein eigenes L spürt.',
   'matter.adapter-straight.size': 'T/S = (L + E)/L, also E/L mehr als eingestellt: 50 bei 400 sind 12,5 %.',
   'matter.bars.verdict':
-    'Nein: eine Verlängerung gerade unter dem Vierkant, in Linie gehalten, nimmt einem langsamen Zug nichts weg.',
+    'Nein, das macht nichts aus: eine Verlängerung gerade unter dem Vierkant, in Linie gehalten, nimmt einem langsamen Zug nichts weg.',
   'matter.bars.what-to-do':
     'Den Vierkant mit der anderen Hand stützen, die Verlängerung in Linie halten und so kurz wählen, wie es reicht, und langsam ziehen. Die Formel für einen Krähenfuß gilt hier nicht.',
   'matter.bars.mechanism':
@@ -78,7 +79,7 @@ export const mattersPull = {
   'matter.flex-head.size':
     'Zwischen S und S r/L, r = h + (L − h) cos φ: mit dem Gelenk am Vierkant höchstens 3,41 % zu wenig bei 15°.',
   'matter.size-adapters.verdict':
-    'Nein: in Linie ändert ein Reduzierstück kein Drehmoment; aber der kleinste Vierkant begrenzt, was der ganze Aufbau tragen kann.',
+    'Nein, das macht nichts aus: in Linie ändert ein Reduzierstück kein Drehmoment; aber der kleinste Vierkant begrenzt, was der ganze Aufbau tragen kann.',
   'matter.size-adapters.what-to-do':
     'Unter der Belastbarkeit des schwächsten Teils bleiben, jede Verbindung ganz zusammenstecken und den Aufbau in Linie halten.',
   'matter.size-adapters.mechanism':
@@ -93,7 +94,7 @@ export const mattersPull = {
   'matter.swivel.size':
     'Ohne Reibung zwischen cos β und 1/cos β des Einstellwerts, etwa ±3,5 % bei 15°, und mit Reibung noch niedriger.',
   'matter.digital-or-click.verdict':
-    'Nein: mit derselben Toleranz ziehen beide Arten gleich an; letzte Prüfung, Bereich und ein gleichmäßiger Zug zählen mehr.',
+    'Nein, das macht nichts aus: mit derselben Toleranz ziehen beide Arten gleich an; letzte Prüfung, Bereich und ein gleichmäßiger Zug zählen mehr.',
   'matter.digital-or-click.what-to-do':
     'Den nehmen, bei dem der Einstellwert gut innerhalb des Bereichs liegt, dessen Prüfung noch gilt, und der sich am Arbeitsplatz ablesen lässt.',
   'matter.digital-or-click.mechanism':
@@ -101,7 +102,7 @@ export const mattersPull = {
   'matter.tool.size':
     'S (1 ± l) für beide. Reibung streut die Vorspannkraft viel weiter, auch mit einem Schlüssel, der stimmt: um ±{low} bis ±{high}, sagen zwei Listen.',
   'matter.price.verdict':
-    'Nein: es zählt die Toleranz, die er bei der Prüfung hält; ein billiger Schlüssel, der geprüft wurde, schlägt einen teuren, der es nicht wurde.',
+    'Nein, das macht nichts aus: es zählt die Toleranz, die er bei der Prüfung hält; ein billiger Schlüssel, der geprüft wurde, schlägt einen teuren, der es nicht wurde.',
   'matter.price.what-to-do':
     'Toleranz und Bereich vergleichen, und ob ein Zertifikat dabei ist; ihn neu prüfen und danach wie jeden anderen.',
   'matter.price.mechanism':

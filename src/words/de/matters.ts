@@ -14,37 +14,40 @@ export const matters = {
     'matter.chained-spanner.depends': 'es kommt auf seine Richtung an',
     'matter.flex-head.depends': 'es kommt auf die Neigung an und darauf, wo der Schlüssel misst',
     'matter.swivel.depends': 'es kommt auf den Beugewinkel an',
-    'matter.nothing': 'Nein: mit diesen Zahlen ändert sich das Drehmoment nicht.',
+    'matter.nothing': 'Nein, das macht nichts aus: mit diesen Zahlen ändert sich das Drehmoment nicht.',
     'matter.too-small':
-      'Nein: es ändert das Drehmoment um {change}, weniger als ein Viertel der Toleranz des Schlüssels ({tolerance}).',
+      'Nein, das macht nichts aus: es ändert das Drehmoment um {change}, weniger als ein Viertel der Toleranz des Schlüssels ({tolerance}).',
     'matter.too-small-between':
-      'Nein: es ändert das Drehmoment um {low} bis {high}, weniger als ein Viertel der Toleranz des Schlüssels ({tolerance}).',
-    'matter.changes': 'Ja: unkorrigiert ändert es das Drehmoment an der Schraube um {change}.',
-    'matter.changes-between': 'Ja: unkorrigiert ändert es das Drehmoment an der Schraube um {low} bis {high}.',
+      'Nein, das macht nichts aus: es ändert das Drehmoment um {low} bis {high}, weniger als ein Viertel der Toleranz des Schlüssels ({tolerance}).',
+    'matter.changes': 'Ja, das macht etwas aus: unkorrigiert ändert es das Drehmoment an der Schraube um {change}.',
+    'matter.changes-between':
+      'Ja, das macht etwas aus: unkorrigiert ändert es das Drehmoment an der Schraube um {low} bis {high}.',
     'matter.changes-dial':
-      'Ja: unkorrigiert ändert es das Drehmoment an der Schraube um {change}; für {torque} auf {setting} einstellen.',
+      'Ja, das macht etwas aus: unkorrigiert ändert es das Drehmoment an der Schraube um {change}; für {torque} auf {setting} einstellen.',
     'matter.perhaps':
       'Es kommt darauf an: es ändert das Drehmoment um {low} bis {high}, am einen Ende weniger und am anderen mehr als ein Viertel der Toleranz des Schlüssels ({tolerance}).',
     'matter.swivel-allowed':
       'Es kommt darauf an, wen man fragt: um {angle} abgewinkelt, schwankt das Drehmoment um {low} bis {high}, mit Reibung noch niedriger; zwei Motorenhandbücher erlauben das unkorrigiert.',
     'matter.at-drive':
-      'Nein: einem Schlüssel, der am Vierkant misst, ist es gleich, wo er gehalten wird, solange kein Adapter nach vorn oder zurück reicht.',
-    'matter.no-spring': 'Nein: diese Bauart hält beim Lagern keine Feder gespannt.',
+      'Nein, das macht nichts aus: einem Schlüssel, der am Vierkant misst, ist es gleich, wo er gehalten wird, solange kein Adapter nach vorn oder zurück reicht.',
+    'matter.no-spring': 'Nein, das macht nichts aus: diese Bauart hält beim Lagern keine Feder gespannt.',
     'matter.twist':
-      'Nein: die Verlängerung verdreht sich um {twist} und gibt das ganze Drehmoment weiter; nur ein am Griff abgelesener Winkel ist um so viel falsch.',
+      'Nein, das macht nichts aus: die Verlängerung verdreht sich um {twist} und gibt das ganze Drehmoment weiter; nur ein am Griff abgelesener Winkel ist um so viel falsch.',
     'matter.over-rating':
-      'Ja: {torque} sind {share} dessen, worauf Vierkante dieser Größe geprüft werden ({rating}): einen größeren Vierkant verwenden.',
+      'Ja, das macht etwas aus: {torque} sind {share} dessen, worauf Vierkante dieser Größe geprüft werden ({rating}): einen größeren Vierkant verwenden.',
     'matter.under-rating':
-      'Nein: in Linie ändert sich das Drehmoment nicht, und {torque} sind {share} dessen, worauf Vierkante dieser Größe geprüft werden ({rating}).',
+      'Nein, das macht nichts aus: in Linie ändert sich das Drehmoment nicht, und {torque} sind {share} dessen, worauf Vierkante dieser Größe geprüft werden ({rating}).',
     'matter.below-fifth':
-      'Ja: {setting} sind {share} des größten Skalenwerts; unter einem Fünftel ({fifth}) sichern die Normen nichts zu.',
-    'matter.in-range': 'Nein: {setting} sind {share} des größten Skalenwerts, nicht unter einem Fünftel ({fifth}).',
-    'matter.above-most': 'Ja: {setting} liegt über dem größten Skalenwert, {most}: einen größeren Schlüssel nehmen.',
+      'Ja, das macht etwas aus: {setting} sind {share} des größten Skalenwerts; unter einem Fünftel ({fifth}) sichern die Normen nichts zu.',
+    'matter.in-range':
+      'Nein, das macht nichts aus: {setting} sind {share} des größten Skalenwerts, nicht unter einem Fünftel ({fifth}).',
+    'matter.above-most':
+      'Ja, das macht etwas aus: {setting} liegt über dem größten Skalenwert, {most}: einen größeren Schlüssel nehmen.',
     'matter.clamp-more':
-      'Ja: nach diesen K-Faktoren ändert sich die Vorspannkraft beim selben Klick um {change}: fester.',
+      'Ja, das macht etwas aus: nach diesen K-Faktoren ändert sich die Vorspannkraft beim selben Klick um {change}: fester.',
     'matter.clamp-less':
-      'Ja: nach diesen K-Faktoren ändert sich die Vorspannkraft beim selben Klick um {change}: loser.',
-    'matter.clamp-same': 'Nein: mit demselben K-Faktor ist die Vorspannkraft dieselbe.',
+      'Ja, das macht etwas aus: nach diesen K-Faktoren ändert sich die Vorspannkraft beim selben Klick um {change}: loser.',
+    'matter.clamp-same': 'Nein, das macht nichts aus: mit demselben K-Faktor ist die Vorspannkraft dieselbe.',
     'matter.torque': 'Was die Schraube erhält, wenn der Schlüssel so eingestellt ist',
     'matter.torque-between':
       'Was die Schraube erhält, wenn der Schlüssel so eingestellt ist, vom niedrigsten bis zum höchsten Wert',

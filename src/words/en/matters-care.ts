@@ -1,21 +1,21 @@
 // Does it matter: the care of a wrench, and the joint. A verdict, what to do, why, and how much for each topic.
 
 export const mattersCare = {
-  'matter.calibration.verdict': 'Yes: a wrench drifts with use, and nothing on its outside shows it.',
+  'matter.calibration.verdict': 'Yes, it matters: a wrench drifts with use, and nothing on its outside shows it.',
   'matter.calibration.what-to-do':
     'Have it checked every 12 months or 5000 uses, whichever comes first, and after a drop, an overload or a repair; its maker or your own rule may ask for more. A check with a scale tells you in between.',
   'matter.calibration.mechanism':
     'Springs settle, pivots wear and grease goes. Two wrenches that agree, or a tight nut that is pulled again, prove neither of them right.',
   'matter.calibration.size':
     'Within its limit l it delivers S (1 ± l): 96 to 104 of 100 at ±4 %. Out of its limit it can be off by any amount.',
-  'matter.dropped.verdict': 'Yes: a drop ends the last check, whatever the sticker says.',
+  'matter.dropped.verdict': 'Yes, it matters: a drop ends the last check, whatever the sticker says.',
   'matter.dropped.what-to-do':
     'Put it aside. Check it at a fifth, three fifths and all of its highest mark, and use it again only if every reading is within its limit. If it is not, look again at what was tightened with it since.',
   'matter.dropped.mechanism':
     'A blow can shift the spring, the trip or the pointer and bend the head, while the wrench looks and clicks as before.',
   'matter.dropped.size': 'No formula gives it: anything from nothing to far out of the limit, so it is measured.',
   'matter.loosening-with-it.verdict':
-    'Yes: do not loosen with a torque wrench; a stuck nut can overload it without a sign.',
+    'Yes, it matters: do not loosen with a torque wrench; a stuck nut can overload it without a sign.',
   'matter.loosening-with-it.what-to-do':
     'Loosen with a plain bar or a ratchet. If the wrench was used for it, and more so past its highest mark or backwards, check it before it is trusted again.',
   'matter.loosening-with-it.mechanism':
@@ -31,7 +31,7 @@ export const mattersCare = {
   'matter.stored-wound-up.size':
     'No formula gives it: little after weeks; well over a tenth low after months near full scale is known.',
   'matter.under-a-fifth.verdict':
-    'Yes: below a fifth of its highest mark the standards promise nothing for a wrench; only its maker may.',
+    'Yes, it matters: below a fifth of its highest mark the standards promise nothing for a wrench; only its maker may.',
   'matter.under-a-fifth.what-to-do': 'Use a smaller wrench, one that has this setting well inside its range.',
   'matter.under-a-fifth.mechanism':
     'Friction and play inside the wrench stay much the same while the torque gets small, so their share of it grows; a tolerance of full scale grows the same way.',
@@ -70,7 +70,7 @@ export const mattersCare = {
   'matter.washers.size':
     'T = F [P/2π + μ_t d2/(2 cos 30°) + μ_s r_s]; the last part, under what turns, is {seat} of the torque of an M10 at a friction of 0.12.',
   'matter.wheel-re-torque.verdict':
-    'Yes: the faces settle after a wheel was off; when to go round again is for the maker of the vehicle to say.',
+    'Yes, it matters: the faces settle after a wheel was off; when to go round again is for the maker of the vehicle to say.',
   'matter.wheel-re-torque.what-to-do':
     'Follow the manual of the vehicle. Faces clean, wheel cold, threads in the state that the figure is for, in the order of the manual, one slow click each, none loosened first. A nut that moved far is looked into, not just tightened.',
   'matter.wheel-re-torque.mechanism':

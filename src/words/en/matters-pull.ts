@@ -15,14 +15,14 @@ export const mattersPull = {
     'A click wrench trips on a pivot behind its drive, and a beam bends behind it, so a hand closer in delivers more and one farther out less. An adapter adds to the arm of the hand but not to what the wrench feels.',
   'matter.hand-position.size':
     'T/S = (L − p)/L · (H + X)/(H − p), where p is 0 for a wrench that senses at its drive and usually {low} to {high} of L for a click wrench, {beamlow} to {beamhigh} for a bending beam without a floating grip.',
-  'matter.jerked.verdict': 'Yes: a jerked pull runs past the setting before anybody can stop.',
+  'matter.jerked.verdict': 'Yes, it matters: a jerked pull runs past the setting before anybody can stop.',
   'matter.jerked.what-to-do':
     'Bring on the last fifth of the torque steadily, in half a second to four seconds, and stop at the click.',
   'matter.jerked.mechanism':
     'The click takes a moment, the hand takes longer, and arm and handle carry on by their own momentum.',
   'matter.jerked.size': 'No formula gives it; up to {more} more than the setting is told of.',
   'matter.pipe-on-the-handle.verdict':
-    'Yes: a pipe moves the hand past the grip; that voids what the maker of the wrench promises, and can break it.',
+    'Yes, it matters: a pipe moves the hand past the grip; that voids what the maker of the wrench promises, and can break it.',
   'matter.pipe-on-the-handle.what-to-do':
     'Use a longer wrench that is made for the torque, or a torque multiplier: where the pull is too hard, the wrench is too small.',
   'matter.pipe-on-the-handle.mechanism':
@@ -30,7 +30,7 @@ export const mattersPull = {
   'matter.pipe-on-the-handle.size':
     'Without an adapter T/S = (L − p)/L · H/(H − p), never below (L − p)/L: no more than about {high} low on a click wrench and {beam} on a bending beam without a floating grip, nothing on one that senses at its drive.',
   'matter.adapter-square.verdict':
-    'No: with the adapter square to the wrench (90°) the setting is the torque itself, whatever its length.',
+    'No, it does not matter: with the adapter square to the wrench (90°) the setting is the torque itself, whatever its length.',
   'matter.adapter-square.what-to-do':
     'Make it really square, pull square to the handle with one hand on the grip, and dial the torque itself. Any other angle wants its own setting.',
   'matter.adapter-square.mechanism':
@@ -38,13 +38,14 @@ export const mattersPull = {
   'matter.adapter-square.size':
     'T/S = (L + E cos θ)/L, which is 1 at 90°. A pull out of square by δ changes it by ± tan δ · E/L: at 5°, with an adapter of a fifth of the lever, 1.75 %.',
   'matter.adapter-straight.verdict':
-    'Yes: straight ahead an adapter adds to the lever and the fastener gets more than the setting; straight back it gets less.',
+    'Yes, it matters: straight ahead an adapter adds to the lever and the fastener gets more than the setting; straight back it gets less.',
   'matter.adapter-straight.what-to-do':
     'Measure lever and adapter from centre to centre and dial S = T L/(L + E), with E counted negative where it points back; or turn the adapter square and dial the torque itself.',
   'matter.adapter-straight.mechanism':
     'The hand pulls the fastener on lever and adapter together, L + E, while the wrench feels its own L only.',
   'matter.adapter-straight.size': 'T/S = (L + E)/L, so E/L more than dialled: 50 on 400 is 12.5 %.',
-  'matter.bars.verdict': 'No: an extension bar straight below the drive, held in line, takes nothing from a slow pull.',
+  'matter.bars.verdict':
+    'No, it does not matter: an extension bar straight below the drive, held in line, takes nothing from a slow pull.',
   'matter.bars.what-to-do':
     'Support the drive with the other hand, keep the bar in line and as short as will reach, and pull slowly. The formula for a crowfoot is not for this.',
   'matter.bars.mechanism':
@@ -75,7 +76,7 @@ export const mattersPull = {
   'matter.flex-head.size':
     'Between S and S r/L, r = h + (L − h) cos φ: with the hinge at the drive no more than 3.41 % low at 15°.',
   'matter.size-adapters.verdict':
-    'No: in line a size adapter changes no torque; but the smallest square limits what the whole stack can carry.',
+    'No, it does not matter: in line a size adapter changes no torque; but the smallest square limits what the whole stack can carry.',
   'matter.size-adapters.what-to-do':
     'Stay below the rating of the weakest part, push every joint home and hold the stack in line.',
   'matter.size-adapters.mechanism':
@@ -90,7 +91,7 @@ export const mattersPull = {
   'matter.swivel.size':
     'Between cos β and 1/cos β of the setting without friction, about ±3.5 % at 15°, and lower still with it.',
   'matter.digital-or-click.verdict':
-    'No: with the same tolerance either kind tightens alike; the last check, the range and a steady pull count for more.',
+    'No, it does not matter: with the same tolerance either kind tightens alike; the last check, the range and a steady pull count for more.',
   'matter.digital-or-click.what-to-do':
     'Take the one that has your setting well inside its range, whose check is in date, and that you can read where you stand.',
   'matter.digital-or-click.mechanism':
@@ -98,7 +99,7 @@ export const mattersPull = {
   'matter.tool.size':
     'S (1 ± l) for either. Friction spreads the clamp force much further even with a wrench that is right: by ±{low} to ±{high}, say two lists.',
   'matter.price.verdict':
-    'No: what counts is the tolerance that it holds when checked; a cheap wrench that was checked beats a dear one that was not.',
+    'No, it does not matter: what counts is the tolerance that it holds when checked; a cheap wrench that was checked beats a dear one that was not.',
   'matter.price.what-to-do':
     'Compare tolerance, range and whether a certificate comes with it; check it when it is new, and then like any other.',
   'matter.price.mechanism':

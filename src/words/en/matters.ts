@@ -14,35 +14,38 @@ export const matters = {
     'matter.chained-spanner.depends': 'it depends on its direction',
     'matter.flex-head.depends': 'it depends on the tilt and on where the wrench senses',
     'matter.swivel.depends': 'it depends on the bend',
-    'matter.nothing': 'No: with these numbers the torque does not change.',
+    'matter.nothing': 'No, it does not matter: with these numbers the torque does not change.',
     'matter.too-small':
-      'No: it changes the torque by {change}, less than a quarter of the tolerance of the wrench ({tolerance}).',
+      'No, it does not matter: it changes the torque by {change}, less than a quarter of the tolerance of the wrench ({tolerance}).',
     'matter.too-small-between':
-      'No: it changes the torque by {low} to {high}, less than a quarter of the tolerance of the wrench ({tolerance}).',
-    'matter.changes': 'Yes: left as it is, it changes the torque at the fastener by {change}.',
-    'matter.changes-between': 'Yes: left as it is, it changes the torque at the fastener by {low} to {high}.',
+      'No, it does not matter: it changes the torque by {low} to {high}, less than a quarter of the tolerance of the wrench ({tolerance}).',
+    'matter.changes': 'Yes, it matters: left as it is, it changes the torque at the fastener by {change}.',
+    'matter.changes-between':
+      'Yes, it matters: left as it is, it changes the torque at the fastener by {low} to {high}.',
     'matter.changes-dial':
-      'Yes: left as it is, it changes the torque at the fastener by {change}; for {torque} dial {setting}.',
+      'Yes, it matters: left as it is, it changes the torque at the fastener by {change}; for {torque} dial {setting}.',
     'matter.perhaps':
       'It depends: it changes the torque by {low} to {high}, at one end less and at the other more than a quarter of the tolerance of the wrench ({tolerance}).',
     'matter.swivel-allowed':
       'It depends whom you ask: bent by {angle} the torque swings by {low} to {high}, lower still with friction; two engine manuals allow that uncorrected.',
     'matter.at-drive':
-      'No: a wrench that senses at its drive does not care where it is held, as long as no adapter reaches ahead or back.',
-    'matter.no-spring': 'No: this kind of wrench keeps no spring loaded while it is stored.',
+      'No, it does not matter: a wrench that senses at its drive does not care where it is held, as long as no adapter reaches ahead or back.',
+    'matter.no-spring': 'No, it does not matter: this kind of wrench keeps no spring loaded while it is stored.',
     'matter.twist':
-      'No: the bar winds up by {twist} and passes the whole torque on; only an angle read at the handle is off by that.',
+      'No, it does not matter: the bar winds up by {twist} and passes the whole torque on; only an angle read at the handle is off by that.',
     'matter.over-rating':
-      'Yes: {torque} is {share} of what squares of this size are tested to ({rating}): use a larger drive.',
+      'Yes, it matters: {torque} is {share} of what squares of this size are tested to ({rating}): use a larger drive.',
     'matter.under-rating':
-      'No: in line the torque does not change, and {torque} is {share} of what squares of this size are tested to ({rating}).',
+      'No, it does not matter: in line the torque does not change, and {torque} is {share} of what squares of this size are tested to ({rating}).',
     'matter.below-fifth':
-      'Yes: {setting} is {share} of the highest mark; below a fifth ({fifth}) the standards promise nothing.',
-    'matter.in-range': 'No: {setting} is {share} of the highest mark, not below a fifth ({fifth}).',
-    'matter.above-most': 'Yes: {setting} is above the highest mark, {most}: take a larger wrench.',
-    'matter.clamp-more': 'Yes: by these nut factors the clamp force changes by {change} at the same click: tighter.',
-    'matter.clamp-less': 'Yes: by these nut factors the clamp force changes by {change} at the same click: looser.',
-    'matter.clamp-same': 'No: with the same nut factor the clamp force is the same.',
+      'Yes, it matters: {setting} is {share} of the highest mark; below a fifth ({fifth}) the standards promise nothing.',
+    'matter.in-range': 'No, it does not matter: {setting} is {share} of the highest mark, not below a fifth ({fifth}).',
+    'matter.above-most': 'Yes, it matters: {setting} is above the highest mark, {most}: take a larger wrench.',
+    'matter.clamp-more':
+      'Yes, it matters: by these nut factors the clamp force changes by {change} at the same click: tighter.',
+    'matter.clamp-less':
+      'Yes, it matters: by these nut factors the clamp force changes by {change} at the same click: looser.',
+    'matter.clamp-same': 'No, it does not matter: with the same nut factor the clamp force is the same.',
     'matter.torque': 'What the fastener gets with the wrench set so',
     'matter.torque-between': 'What the fastener gets with the wrench set so, from the lowest to the highest',
     'matter.change': 'Change against the setting',

@@ -1,21 +1,21 @@
 // Does it matter: the care of a wrench, and the joint. A verdict, what to do, why, and how much for each topic.
 
 export const mattersCare = {
-  'matter.calibration.verdict': 'Sí: una llave varía con el uso, y por fuera no se le nota nada.',
+  'matter.calibration.verdict': 'Sí, importa: una llave varía con el uso, y por fuera no se le nota nada.',
   'matter.calibration.what-to-do':
     'Hacerla comprobar cada 12 meses o 5000 usos, lo que llegue antes, y después de una caída, una sobrecarga o una reparación; su fabricante o su propia regla pueden pedir más. Entretanto, una comprobación con báscula le da una idea.',
   'matter.calibration.mechanism':
     'Los muelles ceden, los pivotes se desgastan y la grasa se pierde. Dos llaves que coinciden, o una tuerca apretada de la que se tira otra vez, no demuestran que ninguna esté bien.',
   'matter.calibration.size':
     'Dentro de su límite l da S (1 ± l): de 96 a 104 con un valor de ajuste de 100 y ±4 %. Fuera de su límite puede desviarse en cualquier cantidad.',
-  'matter.dropped.verdict': 'Sí: una caída anula la última comprobación, diga lo que diga la pegatina.',
+  'matter.dropped.verdict': 'Sí, importa: una caída anula la última comprobación, diga lo que diga la pegatina.',
   'matter.dropped.what-to-do':
     'Apartarla. Comprobarla a un quinto, a tres quintos y al máximo de su escala, y volver a usarla solo si todas las lecturas están dentro de su límite. Si no, revisar lo que se apretó con ella desde entonces.',
   'matter.dropped.mechanism':
     'Un golpe puede mover el muelle, el disparo o la aguja y doblar el cabezal, mientras la llave se ve y hace clic como antes.',
   'matter.dropped.size': 'Ninguna fórmula lo da: desde nada hasta muy fuera del límite, por eso se mide.',
   'matter.loosening-with-it.verdict':
-    'Sí: no aflojar con una llave dinamométrica; una tuerca agarrotada puede sobrecargarla sin que se note.',
+    'Sí, importa: no aflojar con una llave dinamométrica; una tuerca agarrotada puede sobrecargarla sin que se note.',
   'matter.loosening-with-it.what-to-do':
     'Aflojar con un mango de fuerza o una carraca (matraca). Si se usó la llave para ello, y más aún si pasó del máximo de su escala o fue hacia atrás, comprobarla antes de volver a fiarse de ella.',
   'matter.loosening-with-it.mechanism':
@@ -31,7 +31,7 @@ export const mattersCare = {
   'matter.stored-wound-up.size':
     'Ninguna fórmula lo da: poco tras semanas; se conocen casos de bastante más de un décimo de menos tras meses cerca del fondo de escala.',
   'matter.under-a-fifth.verdict':
-    'Sí: por debajo de un quinto del máximo de su escala, las normas no garantizan nada de una llave; solo su fabricante puede hacerlo.',
+    'Sí, importa: por debajo de un quinto del máximo de su escala, las normas no garantizan nada de una llave; solo su fabricante puede hacerlo.',
   'matter.under-a-fifth.what-to-do':
     'Usar una llave más pequeña, que tenga este valor de ajuste bien dentro de su rango.',
   'matter.under-a-fifth.mechanism':
@@ -71,7 +71,7 @@ export const mattersCare = {
   'matter.washers.size':
     'T = F [P/2π + μ_t d2/(2 cos 30°) + μ_s r_s]; la última parte, bajo lo que gira, es {seat} del par de un M10 con una fricción de 0,12.',
   'matter.wheel-re-torque.verdict':
-    'Sí: las superficies se asientan después de quitar y poner una rueda; cuándo repasar el apriete lo dice el fabricante del vehículo.',
+    'Sí, importa: las superficies se asientan después de quitar y poner una rueda; cuándo repasar el apriete lo dice el fabricante del vehículo.',
   'matter.wheel-re-torque.what-to-do':
     'Seguir el manual del vehículo. Superficies limpias, rueda fría, roscas en el estado para el que es el dato, en el orden del manual, un clic lento cada una, sin aflojar antes ninguna. Si una tuerca giró mucho, se busca la causa, no basta con apretarla.',
   'matter.wheel-re-torque.mechanism':

@@ -17,14 +17,14 @@ export const mattersPull = {
     'Una llave de clic dispara en un pivote detrás de su cuadrado, y una viga se dobla detrás de él, así que una mano más adentro da más y una más afuera da menos. Un adaptador alarga el brazo de la mano, pero no lo que la llave nota.',
   'matter.hand-position.size':
     'T/S = (L − p)/L · (H + X)/(H − p), donde p es 0 para una llave que mide en su cuadrado y por lo general de {low} a {high} de L para una llave de clic, de {beamlow} a {beamhigh} para una de viga flexible sin empuñadura flotante.',
-  'matter.jerked.verdict': 'Sí: un tirón brusco pasa del valor de ajuste antes de que nadie pueda parar.',
+  'matter.jerked.verdict': 'Sí, importa: un tirón brusco pasa del valor de ajuste antes de que nadie pueda parar.',
   'matter.jerked.what-to-do':
     'Aplicar el último quinto del par de forma continua, en medio segundo a cuatro segundos, y parar en el clic.',
   'matter.jerked.mechanism':
     'El clic tarda un instante, la mano tarda más, y el brazo y el mango siguen por su propia inercia.',
   'matter.jerked.size': 'Ninguna fórmula lo da; se cuenta de hasta {more} más que el valor de ajuste.',
   'matter.pipe-on-the-handle.verdict':
-    'Sí: un tubo lleva la mano más allá de la empuñadura; eso anula lo que garantiza el fabricante de la llave, y puede romperla.',
+    'Sí, importa: un tubo lleva la mano más allá de la empuñadura; eso anula lo que garantiza el fabricante de la llave, y puede romperla.',
   'matter.pipe-on-the-handle.what-to-do':
     'Usar una llave más larga hecha para ese par, o un multiplicador de par: donde el tirón es demasiado duro, la llave es demasiado pequeña.',
   'matter.pipe-on-the-handle.mechanism':
@@ -32,7 +32,7 @@ export const mattersPull = {
   'matter.pipe-on-the-handle.size':
     'Sin adaptador T/S = (L − p)/L · H/(H − p), nunca por debajo de (L − p)/L: no más de unos {high} de menos en una llave de clic y {beam} en una de viga flexible sin empuñadura flotante, nada en una que mide en su cuadrado.',
   'matter.adapter-square.verdict':
-    'No: con el adaptador perpendicular a la llave (90°) el valor de ajuste es el propio par, sea cual sea la longitud del adaptador.',
+    'No, no importa: con el adaptador perpendicular a la llave (90°) el valor de ajuste es el propio par, sea cual sea la longitud del adaptador.',
   'matter.adapter-square.what-to-do':
     'Ponerlo de verdad perpendicular, tirar perpendicular al mango con una mano en la empuñadura, y ajustar al propio par. Cualquier otro ángulo necesita su propio valor de ajuste.',
   'matter.adapter-square.mechanism':
@@ -40,14 +40,14 @@ export const mattersPull = {
   'matter.adapter-square.size':
     'T/S = (L + E cos θ)/L, que es 1 a 90°. Un tirón desviado δ de la perpendicular lo cambia en ± tan δ · E/L: a 5°, con un adaptador de un quinto de la palanca, 1,75 %.',
   'matter.adapter-straight.verdict':
-    'Sí: recto hacia delante, un adaptador se suma a la palanca y el tornillo recibe más que el valor de ajuste; recto hacia atrás recibe menos.',
+    'Sí, importa: recto hacia delante, un adaptador se suma a la palanca y el tornillo recibe más que el valor de ajuste; recto hacia atrás recibe menos.',
   'matter.adapter-straight.what-to-do':
     'Medir palanca y adaptador de centro a centro y ajustar a S = T L/(L + E), con E negativo donde apunta hacia atrás; o girar el adaptador hasta que quede perpendicular y ajustar al propio par.',
   'matter.adapter-straight.mechanism':
     'La mano tira del tornillo con palanca y adaptador juntos, L + E, mientras la llave nota solo su propia L.',
   'matter.adapter-straight.size': 'T/S = (L + E)/L, o sea E/L más de lo ajustado: 50 sobre 400 es 12,5 %.',
   'matter.bars.verdict':
-    'No: una extensión recta bajo el cuadrado, mantenida en línea, no quita nada a un tirón lento.',
+    'No, no importa: una extensión recta bajo el cuadrado, mantenida en línea, no quita nada a un tirón lento.',
   'matter.bars.what-to-do':
     'Sostener el cuadrado con la otra mano, mantener la extensión en línea y tan corta como alcance, y tirar despacio. La fórmula de la pata de gallo no es para esto.',
   'matter.bars.mechanism':
@@ -78,7 +78,7 @@ export const mattersPull = {
   'matter.flex-head.size':
     'Entre S y S r/L, r = h + (L − h) cos φ: con la articulación en el cuadrado, no más de 3,41 % de menos a 15°.',
   'matter.size-adapters.verdict':
-    'No: en línea, un adaptador de medida no cambia el par; pero el cuadrado más pequeño limita lo que aguanta todo el conjunto.',
+    'No, no importa: en línea, un adaptador de medida no cambia el par; pero el cuadrado más pequeño limita lo que aguanta todo el conjunto.',
   'matter.size-adapters.what-to-do':
     'Quedarse por debajo de la capacidad de la pieza más débil, encajar a fondo cada unión y mantener el conjunto en línea.',
   'matter.size-adapters.mechanism':
@@ -93,7 +93,7 @@ export const mattersPull = {
   'matter.swivel.size':
     'Entre cos β y 1/cos β del valor de ajuste sin fricción, aproximadamente ±3,5 % a 15°, y más bajo todavía con ella.',
   'matter.digital-or-click.verdict':
-    'No: con la misma tolerancia, las dos aprietan igual; cuentan más la última comprobación, el rango y un tirón continuo.',
+    'No, no importa: con la misma tolerancia, las dos aprietan igual; cuentan más la última comprobación, el rango y un tirón continuo.',
   'matter.digital-or-click.what-to-do':
     'Tomar la que tenga su valor de ajuste bien dentro de su rango, cuya comprobación esté al día, y que se pueda leer desde donde se trabaja.',
   'matter.digital-or-click.mechanism':
@@ -101,7 +101,7 @@ export const mattersPull = {
   'matter.tool.size':
     'S (1 ± l) para cualquiera de las dos. La fricción dispersa la precarga mucho más, incluso con una llave que está bien: de ±{low} a ±{high}, según dos listas.',
   'matter.price.verdict':
-    'No: cuenta la tolerancia que mantiene cuando se comprueba; una llave barata comprobada es mejor que una cara sin comprobar.',
+    'No, no importa: cuenta la tolerancia que mantiene cuando se comprueba; una llave barata comprobada es mejor que una cara sin comprobar.',
   'matter.price.what-to-do':
     'Comparar tolerancia, rango y si trae certificado; comprobarla cuando es nueva, y después como cualquier otra.',
   'matter.price.mechanism':

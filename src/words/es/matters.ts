@@ -14,34 +14,39 @@ export const matters = {
     'matter.chained-spanner.depends': 'depende de su dirección',
     'matter.flex-head.depends': 'depende de la inclinación y de dónde mide la llave',
     'matter.swivel.depends': 'depende del ángulo del cardán',
-    'matter.nothing': 'No: con estos números el par no cambia.',
-    'matter.too-small': 'No: cambia el par en {change}, menos de un cuarto de la tolerancia de la llave ({tolerance}).',
+    'matter.nothing': 'No, no importa: con estos números el par no cambia.',
+    'matter.too-small':
+      'No, no importa: cambia el par en {change}, menos de un cuarto de la tolerancia de la llave ({tolerance}).',
     'matter.too-small-between':
-      'No: cambia el par entre {low} y {high}, menos de un cuarto de la tolerancia de la llave ({tolerance}).',
-    'matter.changes': 'Sí: si se deja así, cambia el par en el tornillo en {change}.',
-    'matter.changes-between': 'Sí: si se deja así, cambia el par en el tornillo entre {low} y {high}.',
+      'No, no importa: cambia el par entre {low} y {high}, menos de un cuarto de la tolerancia de la llave ({tolerance}).',
+    'matter.changes': 'Sí, importa: si se deja así, cambia el par en el tornillo en {change}.',
+    'matter.changes-between': 'Sí, importa: si se deja así, cambia el par en el tornillo entre {low} y {high}.',
     'matter.changes-dial':
-      'Sí: si se deja así, cambia el par en el tornillo en {change}; para {torque} ajustar a {setting}.',
+      'Sí, importa: si se deja así, cambia el par en el tornillo en {change}; para {torque} ajustar a {setting}.',
     'matter.perhaps':
       'Depende: cambia el par entre {low} y {high}, en un extremo menos y en el otro más de un cuarto de la tolerancia de la llave ({tolerance}).',
     'matter.swivel-allowed':
       'Depende de a quién se pregunte: con un ángulo de {angle} el par oscila entre {low} y {high}, y baja más con fricción; dos manuales de motores lo permiten sin corrección.',
     'matter.at-drive':
-      'No: a una llave que mide en su cuadrado le da igual dónde se agarre, mientras ningún adaptador alcance hacia delante o hacia atrás.',
-    'matter.no-spring': 'No: este tipo de llave no mantiene ningún muelle cargado mientras está guardada.',
+      'No, no importa: a una llave que mide en su cuadrado le da igual dónde se agarre, mientras ningún adaptador alcance hacia delante o hacia atrás.',
+    'matter.no-spring': 'No, no importa: este tipo de llave no mantiene ningún muelle cargado mientras está guardada.',
     'matter.twist':
-      'No: la extensión se torsiona {twist} y transmite todo el par; solo un ángulo leído en el mango se desvía en eso.',
+      'No, no importa: la extensión se torsiona {twist} y transmite todo el par; solo un ángulo leído en el mango se desvía en eso.',
     'matter.over-rating':
-      'Sí: {torque} es el {share} de aquello a lo que se ensayan los cuadrados de este tamaño ({rating}): usar un cuadrado mayor.',
+      'Sí, importa: {torque} es el {share} de aquello a lo que se ensayan los cuadrados de este tamaño ({rating}): usar un cuadrado mayor.',
     'matter.under-rating':
-      'No: en línea el par no cambia, y {torque} es el {share} de aquello a lo que se ensayan los cuadrados de este tamaño ({rating}).',
+      'No, no importa: en línea el par no cambia, y {torque} es el {share} de aquello a lo que se ensayan los cuadrados de este tamaño ({rating}).',
     'matter.below-fifth':
-      'Sí: {setting} es el {share} del máximo de la escala; por debajo de un quinto ({fifth}) las normas no garantizan nada.',
-    'matter.in-range': 'No: {setting} es el {share} del máximo de la escala, no menos de un quinto ({fifth}).',
-    'matter.above-most': 'Sí: {setting} está por encima del máximo de la escala, {most}: usar una llave más grande.',
-    'matter.clamp-more': 'Sí: según estos factores K la precarga cambia en {change} con el mismo clic: más apretado.',
-    'matter.clamp-less': 'Sí: según estos factores K la precarga cambia en {change} con el mismo clic: más flojo.',
-    'matter.clamp-same': 'No: con el mismo factor K la precarga es la misma.',
+      'Sí, importa: {setting} es el {share} del máximo de la escala; por debajo de un quinto ({fifth}) las normas no garantizan nada.',
+    'matter.in-range':
+      'No, no importa: {setting} es el {share} del máximo de la escala, no menos de un quinto ({fifth}).',
+    'matter.above-most':
+      'Sí, importa: {setting} está por encima del máximo de la escala, {most}: usar una llave más grande.',
+    'matter.clamp-more':
+      'Sí, importa: según estos factores K la precarga cambia en {change} con el mismo clic: más apretado.',
+    'matter.clamp-less':
+      'Sí, importa: según estos factores K la precarga cambia en {change} con el mismo clic: más flojo.',
+    'matter.clamp-same': 'No, no importa: con el mismo factor K la precarga es la misma.',
     'matter.torque': 'Lo que recibe el tornillo con la llave ajustada así',
     'matter.torque-between': 'Lo que recibe el tornillo con la llave ajustada así, de lo más bajo a lo más alto',
     'matter.change': 'Cambio respecto al valor de ajuste',

@@ -1,21 +1,21 @@
 // Does it matter: the care of a wrench, and the joint. A verdict, what to do, why, and how much for each topic.
 
 export const mattersCare = {
-  'matter.calibration.verdict': 'Oui : une clé dérive à l’usage, et rien ne le montre de l’extérieur.',
+  'matter.calibration.verdict': 'Oui, cela compte : une clé dérive à l’usage, et rien ne le montre de l’extérieur.',
   'matter.calibration.what-to-do':
     'La faire contrôler tous les 12 mois ou toutes les 5000 utilisations, selon ce qui arrive d’abord, et après une chute, une surcharge ou une réparation ; son fabricant ou votre propre règle peut demander plus. Entre-temps, un contrôle au peson renseigne.',
   'matter.calibration.mechanism':
     'Les ressorts se tassent, les pivots s’usent et la graisse s’en va. Deux clés qui sont d’accord, ou un écrou serré que l’on tire de nouveau, ne prouvent ni l’un ni l’autre qu’une clé est juste.',
   'matter.calibration.size':
     'Dans sa limite l, elle donne S (1 ± l) : 96 à 104 pour 100 à ±4 %. Hors de sa limite, elle peut s’écarter de n’importe combien.',
-  'matter.dropped.verdict': 'Oui : une chute met fin au dernier contrôle, quoi que dise l’étiquette.',
+  'matter.dropped.verdict': 'Oui, cela compte : une chute met fin au dernier contrôle, quoi que dise l’étiquette.',
   'matter.dropped.what-to-do':
     'La mettre de côté. La contrôler à un cinquième, à trois cinquièmes et à la totalité de sa graduation la plus haute, et ne la réutiliser que si chaque lecture est dans sa limite. Sinon, revoir ce qui a été serré avec elle depuis.',
   'matter.dropped.mechanism':
     'Un choc peut déplacer le ressort, le déclencheur ou l’aiguille et tordre la tête, alors que la clé a le même aspect et le même déclic qu’avant.',
   'matter.dropped.size': 'Aucune formule ne le donne : de rien à loin hors de la limite, donc on le mesure.',
   'matter.loosening-with-it.verdict':
-    'Oui : ne pas desserrer avec une clé dynamométrique ; un écrou bloqué peut la surcharger sans aucun signe.',
+    'Oui, cela compte : ne pas desserrer avec une clé dynamométrique ; un écrou bloqué peut la surcharger sans aucun signe.',
   'matter.loosening-with-it.what-to-do':
     'Desserrer avec une simple barre ou un cliquet. Si la clé a servi à cela, et plus encore au-delà de sa graduation la plus haute ou à l’envers, la contrôler avant de s’y fier de nouveau.',
   'matter.loosening-with-it.mechanism':
@@ -31,7 +31,7 @@ export const mattersCare = {
   'matter.stored-wound-up.size':
     'Aucune formule ne le donne : peu après des semaines ; bien plus d’un dixième en moins après des mois près de la pleine échelle, cela s’est vu.',
   'matter.under-a-fifth.verdict':
-    'Oui : au-dessous d’un cinquième de sa graduation la plus haute, les normes ne garantissent rien pour une clé ; seul son fabricant le peut.',
+    'Oui, cela compte : au-dessous d’un cinquième de sa graduation la plus haute, les normes ne garantissent rien pour une clé ; seul son fabricant le peut.',
   'matter.under-a-fifth.what-to-do':
     'Prendre une clé plus petite, une qui a ce réglage bien à l’intérieur de sa plage.',
   'matter.under-a-fifth.mechanism':
@@ -71,7 +71,7 @@ export const mattersCare = {
   'matter.washers.size':
     'T = F [P/2π + μ_t d2/(2 cos 30°) + μ_s r_s] ; la dernière partie, sous ce qui tourne, fait {seat} du couple d’une M10 à un frottement de 0,12.',
   'matter.wheel-re-torque.verdict':
-    'Oui : les faces se tassent après une dépose de roue ; quand refaire le tour, c’est au constructeur du véhicule de le dire.',
+    'Oui, cela compte : les faces se tassent après une dépose de roue ; quand refaire le tour, c’est au constructeur du véhicule de le dire.',
   'matter.wheel-re-torque.what-to-do':
     'Suivre le manuel du véhicule. Faces propres, roue froide, filetage dans l’état pour lequel vaut la valeur, dans l’ordre du manuel, un déclic lent chacun, aucun desserré d’abord. Un écrou qui a beaucoup tourné s’examine, il ne suffit pas de le serrer.',
   'matter.wheel-re-torque.mechanism':

@@ -17,14 +17,15 @@ export const mattersPull = {
     'Une clé à déclic déclenche sur un pivot derrière son carré, et une barre de flexion fléchit derrière lui : une main plus près du carré donne plus et une main plus loin donne moins. Un adaptateur ajoute au bras de la main mais pas à ce que la clé ressent.',
   'matter.hand-position.size':
     'T/S = (L − p)/L · (H + X)/(H − p), où p est 0 pour une clé qui mesure à son carré et d’habitude {low} à {high} de L pour une clé à déclic, {beamlow} à {beamhigh} pour une barre de flexion sans poignée flottante.',
-  'matter.jerked.verdict': 'Oui : une traction par à-coup dépasse le réglage avant que quiconque puisse s’arrêter.',
+  'matter.jerked.verdict':
+    'Oui, cela compte : une traction par à-coup dépasse le réglage avant que quiconque puisse s’arrêter.',
   'matter.jerked.what-to-do':
     'Amener le dernier cinquième du couple régulièrement, en une demi-seconde à quatre secondes, et s’arrêter au déclic.',
   'matter.jerked.mechanism':
     'Le déclic prend un instant, la main met plus longtemps, et le bras et le manche continuent sur leur élan.',
   'matter.jerked.size': 'Aucune formule ne le donne ; on rapporte jusqu’à {more} de plus que le réglage.',
   'matter.pipe-on-the-handle.verdict':
-    'Oui : un tube déplace la main au-delà de la poignée ; cela annule ce que le fabricant de la clé garantit, et peut la casser.',
+    'Oui, cela compte : un tube déplace la main au-delà de la poignée ; cela annule ce que le fabricant de la clé garantit, et peut la casser.',
   'matter.pipe-on-the-handle.what-to-do':
     'Prendre une clé plus longue faite pour ce couple, ou un multiplicateur de couple : là où il faut tirer trop fort, la clé est trop petite.',
   'matter.pipe-on-the-handle.mechanism':
@@ -32,7 +33,7 @@ export const mattersPull = {
   'matter.pipe-on-the-handle.size':
     'Sans adaptateur T/S = (L − p)/L · H/(H − p), jamais au-dessous de (L − p)/L : au plus environ {high} en moins avec une clé à déclic et {beam} avec une barre de flexion sans poignée flottante, rien avec une clé qui mesure à son carré.',
   'matter.adapter-square.verdict':
-    'Non : avec l’adaptateur d’équerre à la clé (90°), le réglage est le couple lui-même, quelle que soit sa longueur.',
+    'Non, cela ne compte pas : avec l’adaptateur d’équerre à la clé (90°), le réglage est le couple lui-même, quelle que soit sa longueur.',
   'matter.adapter-square.what-to-do':
     'Le mettre vraiment d’équerre, tirer d’équerre au manche d’une seule main sur la poignée, et régler le couple lui-même. Tout autre angle demande son propre réglage.',
   'matter.adapter-square.mechanism':
@@ -40,14 +41,14 @@ export const mattersPull = {
   'matter.adapter-square.size':
     'T/S = (L + E cos θ)/L, qui vaut 1 à 90°. Une traction qui s’écarte de l’équerre de δ le change de ± tan δ · E/L : à 5°, avec un adaptateur d’un cinquième du levier, 1,75 %.',
   'matter.adapter-straight.verdict':
-    'Oui : droit devant, un adaptateur s’ajoute au levier et la fixation reçoit plus que le réglage ; droit en arrière, elle reçoit moins.',
+    'Oui, cela compte : droit devant, un adaptateur s’ajoute au levier et la fixation reçoit plus que le réglage ; droit en arrière, elle reçoit moins.',
   'matter.adapter-straight.what-to-do':
     'Mesurer le levier et l’adaptateur de centre à centre et régler S = T L/(L + E), avec E compté négatif là où il revient en arrière ; ou tourner l’adaptateur d’équerre et régler le couple lui-même.',
   'matter.adapter-straight.mechanism':
     'La main tire la fixation sur le levier et l’adaptateur ensemble, L + E, alors que la clé ne ressent que son propre L.',
   'matter.adapter-straight.size': 'T/S = (L + E)/L, donc E/L de plus que réglé : 50 sur 400 font 12,5 %.',
   'matter.bars.verdict':
-    'Non : une rallonge droit sous le carré, tenue dans l’axe, n’enlève rien à une traction lente.',
+    'Non, cela ne compte pas : une rallonge droit sous le carré, tenue dans l’axe, n’enlève rien à une traction lente.',
   'matter.bars.what-to-do':
     'Soutenir le carré de l’autre main, garder la rallonge dans l’axe et aussi courte que possible, et tirer lentement. La formule d’un pied-de-corbeau n’est pas faite pour cela.',
   'matter.bars.mechanism':
@@ -77,7 +78,7 @@ export const mattersPull = {
   'matter.flex-head.size':
     'Entre S et S r/L, r = h + (L − h) cos φ : avec l’articulation au carré, au plus 3,41 % en moins à 15°.',
   'matter.size-adapters.verdict':
-    'Non : dans l’axe, un réducteur de carré ne change aucun couple ; mais le plus petit carré limite ce que tout l’empilage peut porter.',
+    'Non, cela ne compte pas : dans l’axe, un réducteur de carré ne change aucun couple ; mais le plus petit carré limite ce que tout l’empilage peut porter.',
   'matter.size-adapters.what-to-do':
     'Rester au-dessous de ce que porte la pièce la plus faible, enfoncer chaque raccord à fond et tenir l’empilage dans l’axe.',
   'matter.size-adapters.mechanism':
@@ -92,7 +93,7 @@ export const mattersPull = {
   'matter.swivel.size':
     'Entre cos β et 1/cos β du réglage sans frottement, environ ±3,5 % à 15°, et moins encore avec.',
   'matter.digital-or-click.verdict':
-    'Non : à tolérance égale, l’un ou l’autre genre serre de même ; le dernier contrôle, la plage et une traction régulière comptent plus.',
+    'Non, cela ne compte pas : à tolérance égale, l’un ou l’autre genre serre de même ; le dernier contrôle, la plage et une traction régulière comptent plus.',
   'matter.digital-or-click.what-to-do':
     'Prendre celle qui a votre réglage bien à l’intérieur de sa plage, dont le contrôle est à jour, et que vous pouvez lire de là où vous êtes.',
   'matter.digital-or-click.mechanism':
@@ -100,7 +101,7 @@ export const mattersPull = {
   'matter.tool.size':
     'S (1 ± l) pour l’une comme pour l’autre. Le frottement disperse la force de serrage bien davantage, même avec une clé juste : de ±{low} à ±{high}, disent deux listes.',
   'matter.price.verdict':
-    'Non : ce qui compte, c’est la tolérance qu’elle tient au contrôle ; une clé bon marché contrôlée vaut mieux qu’une chère qui ne l’a pas été.',
+    'Non, cela ne compte pas : ce qui compte, c’est la tolérance qu’elle tient au contrôle ; une clé bon marché contrôlée vaut mieux qu’une chère qui ne l’a pas été.',
   'matter.price.what-to-do':
     'Comparer la tolérance, la plage et si un certificat est fourni ; la contrôler neuve, puis comme toute autre.',
   'matter.price.mechanism':

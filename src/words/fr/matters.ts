@@ -14,39 +14,41 @@ export const matters = {
     'matter.chained-spanner.depends': 'cela dépend de sa direction',
     'matter.flex-head.depends': 'cela dépend de l’inclinaison et d’où la clé mesure',
     'matter.swivel.depends': 'cela dépend de l’angle du cardan',
-    'matter.nothing': 'Non : avec ces nombres, le couple ne change pas.',
+    'matter.nothing': 'Non, cela ne compte pas : avec ces nombres, le couple ne change pas.',
     'matter.too-small':
-      'Non : cela change le couple de {change}, moins d’un quart de la tolérance de la clé ({tolerance}).',
+      'Non, cela ne compte pas : cela change le couple de {change}, moins d’un quart de la tolérance de la clé ({tolerance}).',
     'matter.too-small-between':
-      'Non : le changement du couple va de {low} à {high}, moins d’un quart de la tolérance de la clé ({tolerance}).',
-    'matter.changes': 'Oui : laissé tel quel, cela change le couple à la fixation de {change}.',
-    'matter.changes-between': 'Oui : laissé tel quel, le changement du couple à la fixation va de {low} à {high}.',
+      'Non, cela ne compte pas : le changement du couple va de {low} à {high}, moins d’un quart de la tolérance de la clé ({tolerance}).',
+    'matter.changes': 'Oui, cela compte : laissé tel quel, cela change le couple à la fixation de {change}.',
+    'matter.changes-between':
+      'Oui, cela compte : laissé tel quel, le changement du couple à la fixation va de {low} à {high}.',
     'matter.changes-dial':
-      'Oui : laissé tel quel, cela change le couple à la fixation de {change} ; pour {torque}, régler {setting}.',
+      'Oui, cela compte : laissé tel quel, cela change le couple à la fixation de {change} ; pour {torque}, régler {setting}.',
     'matter.perhaps':
       'Cela dépend : le changement du couple va de {low} à {high}, à un bout moins et à l’autre plus d’un quart de la tolérance de la clé ({tolerance}).',
     'matter.swivel-allowed':
       'Cela dépend à qui on demande : coudé de {angle}, le couple oscille de {low} à {high}, et moins encore avec le frottement ; deux manuels de moteur l’admettent sans correction.',
     'matter.at-drive':
-      'Non : une clé qui mesure à son carré n’est pas sensible à l’endroit où on la tient, tant qu’aucun adaptateur ne dépasse vers l’avant ou vers l’arrière.',
-    'matter.no-spring': 'Non : dans ce genre de clé, aucun ressort ne reste tendu pendant le rangement.',
+      'Non, cela ne compte pas : une clé qui mesure à son carré n’est pas sensible à l’endroit où on la tient, tant qu’aucun adaptateur ne dépasse vers l’avant ou vers l’arrière.',
+    'matter.no-spring':
+      'Non, cela ne compte pas : dans ce genre de clé, aucun ressort ne reste tendu pendant le rangement.',
     'matter.twist':
-      'Non : la rallonge se tord de {twist} et transmet tout le couple ; seul un angle lu au manche en est faussé d’autant.',
+      'Non, cela ne compte pas : la rallonge se tord de {twist} et transmet tout le couple ; seul un angle lu au manche en est faussé d’autant.',
     'matter.over-rating':
-      'Oui : {torque} fait {share} de ce à quoi les carrés de cette taille sont éprouvés ({rating}) : prendre un carré plus grand.',
+      'Oui, cela compte : {torque} fait {share} de ce à quoi les carrés de cette taille sont éprouvés ({rating}) : prendre un carré plus grand.',
     'matter.under-rating':
-      'Non : dans l’axe, le couple ne change pas, et {torque} fait {share} de ce à quoi les carrés de cette taille sont éprouvés ({rating}).',
+      'Non, cela ne compte pas : dans l’axe, le couple ne change pas, et {torque} fait {share} de ce à quoi les carrés de cette taille sont éprouvés ({rating}).',
     'matter.below-fifth':
-      'Oui : {setting} fait {share} de la graduation la plus haute ; au-dessous d’un cinquième ({fifth}), les normes ne garantissent rien.',
+      'Oui, cela compte : {setting} fait {share} de la graduation la plus haute ; au-dessous d’un cinquième ({fifth}), les normes ne garantissent rien.',
     'matter.in-range':
-      'Non : {setting} fait {share} de la graduation la plus haute, pas au-dessous d’un cinquième ({fifth}).',
+      'Non, cela ne compte pas : {setting} fait {share} de la graduation la plus haute, pas au-dessous d’un cinquième ({fifth}).',
     'matter.above-most':
-      'Oui : {setting} est au-dessus de la graduation la plus haute, {most} : prendre une clé plus grande.',
+      'Oui, cela compte : {setting} est au-dessus de la graduation la plus haute, {most} : prendre une clé plus grande.',
     'matter.clamp-more':
-      'Oui : selon ces facteurs K, la force de serrage change de {change} au même déclic : serré plus fort.',
+      'Oui, cela compte : selon ces facteurs K, la force de serrage change de {change} au même déclic : serré plus fort.',
     'matter.clamp-less':
-      'Oui : selon ces facteurs K, la force de serrage change de {change} au même déclic : serré moins fort.',
-    'matter.clamp-same': 'Non : avec le même facteur K, la force de serrage est la même.',
+      'Oui, cela compte : selon ces facteurs K, la force de serrage change de {change} au même déclic : serré moins fort.',
+    'matter.clamp-same': 'Non, cela ne compte pas : avec le même facteur K, la force de serrage est la même.',
     'matter.torque': 'Ce que reçoit la fixation avec la clé ainsi réglée',
     'matter.torque-between': 'Ce que reçoit la fixation avec la clé ainsi réglée, du plus bas au plus haut',
     'matter.change': 'Changement par rapport au réglage',
