@@ -17,12 +17,12 @@ import {
   composeFitting,
   composeFlexHead,
   composeHand,
-  composeMultiplier,
   composePull,
   composeRange,
   composeSwivel,
 } from './compose/line.ts'
 import { composeMatter, topicOf, topicsIn } from './compose/matter.ts'
+import { composeMultiplier } from './compose/multiplier.ts'
 import { composeReach, composeWhich } from './compose/reach.ts'
 import { checkEitherWay, composeCheck } from './compose/wrench-check.ts'
 import type { Facts } from './facts.ts'

@@ -1,7 +1,6 @@
-// What sits in the line of the drive: bars, swivels, tilted heads, other heads, multipliers; and where the hand pulls.
+// What sits in the line of the drive: bars, swivels, tilted heads, other heads; and where the hand pulls.
 import { quantity } from '../../core/quantity.ts'
 import { writeQuantity } from '../../core/quantity-text.ts'
-import { units } from '../../core/unit.ts'
 import { bendAngles, type Facts, percentBy, pickTorque, wholeRange } from '../facts.ts'
 import { isDriveSize, type Length } from '../lengths.ts'
 import { siOf, textOf } from '../measure.ts'
@@ -9,12 +8,12 @@ import { type Entry, entry, otherwise, type Proposal, proposal } from '../propos
 import { type Torque, torqueText } from '../torques.ts'
 import { rangeEntries, unitChoices, wrenchTypeOf } from './reach.ts'
 
-const torqueEntry = (input: string, torque: Torque | undefined): Entry | undefined =>
+export const torqueEntry = (input: string, torque: Torque | undefined): Entry | undefined =>
   torque?.unit ? entry(input, torqueText(torque), torque, torque.assumed) : undefined
 
 const anyTorque = ['wanted', undefined, 'dialled', 'at-setting', 'claimed'] as const
 
-const unitOffers = (
+export const unitOffers = (
   question: Proposal['question'],
   entries: readonly (Entry | undefined)[],
   input: string,
@@ -104,66 +103,6 @@ export const composeFitting = (facts: Facts): Proposal => {
     change && entry('fitting-change', `${sign}${textOf(change.measure)}`, change),
   ]
   return proposal('end-fitting', entries, { others: unitOffers('end-fitting', entries, 'torque', torque) })
-}
-
-/** The ratio that is stamped or certified counts before one that is a name (`x-4`). */
-const ratioOf = (facts: Facts) => {
-  const [first, ...more] = [...facts.ratios].sort(
-    (one, other) => Number(other.measure.raw.includes(':')) - Number(one.measure.raw.includes(':')),
-  )
-  return first &&
-    more.every(({ measure }) => measure.raw.includes(':') && measure.value !== first.measure.value) &&
-    more.length > 0
-    ? undefined
-    : first
-}
-
-/** `loses 12 %`, `12 % losses`; what a book adds for losses is a rule of its own. */
-const LOSS = /\b(?:loses?|lost|loss(?:es)?(?: of|:)?) (?:about |around )?\d|(?:%|percent) loss(?:es)?\b/
-
-/** `150 Nm into a 4:1 multiplier`. */
-const isPutIn = ({ scene }: Facts, at: number): boolean => {
-  const behind = scene.pieces[at + 1]
-  return behind?.kind === 'word' && behind.text === 'into'
-}
-
-export const composeMultiplier = (facts: Facts): Proposal => {
-  const { scene } = facts
-  const ratio = ratioOf(facts)
-  const gears = /\b(?:turns?|gear) ratio\b|\d ?: ?1 (?:turns?|gears?)\b|\bturns? in\b/.test(scene.folded)
-  const efficiency = percentBy(facts, 'loss')
-  const given = /\beff(?:icien\w*)?\b/.test(scene.folded) ? efficiency : undefined
-  // `5:1, loses 12 %`: what is left of the turns is the efficiency, shown as assumed.
-  const isLoss = given === undefined && LOSS.test(scene.folded)
-  const left = efficiency && isLoss && efficiency.measure.value < 50 ? 100 - efficiency.measure.value : undefined
-  const ratioEntry =
-    ratio &&
-    entry(
-      gears || given || left !== undefined ? 'turns-ratio' : 'torque-ratio',
-      writeQuantity(quantity(ratio.measure.value, units['1'])),
-      ratio,
-    )
-  // What was put in, or what the wrench is set to, is no torque that is wanted: what comes out is asked, whatever it is called.
-  const put = facts.torques.some(({ at }) => isPutIn(facts, at))
-  const dialled = (put || facts.torques.some(({ role }) => role === 'dialled')) && !scene.has('ask-setting')
-  const output = (scene.has('ask-got') || dialled) && !facts.torques.some(({ role }) => role === 'wanted')
-  const { torque } = pickTorque(facts, output ? ['dialled', undefined] : ['wanted', undefined, 'dialled'])
-  const out = output && ratio && torque?.unit && !gears && !given && left === undefined
-  // What came out is what went in times the ratio: the question is asked the other way round, and shows both.
-  const reached = out
-    ? writeQuantity(quantity(Number((torque.measure.value * ratio.measure.value).toPrecision(12)), torque.unit))
-    : undefined
-  const entries = [
-    reached !== undefined && torque
-      ? entry('torque', reached, torque, true)
-      : output
-        ? undefined
-        : torqueEntry('torque', torque),
-    ratioEntry,
-    given && entry('efficiency', textOf(given.measure), given),
-    left === undefined ? undefined : entry('efficiency', `${Number(left.toPrecision(6))} %`, efficiency, true),
-  ]
-  return proposal('multiplier', entries, { others: output ? [] : unitOffers('multiplier', entries, 'torque', torque) })
 }
 
 /** Beside the usual grip the only other length is where the hand is now; shown as assumed. */

@@ -1,0 +1,27 @@
+// Texts that tell more than was taken: no number hangs on what was left aside.
+import { describe, expect, it } from 'vitest'
+import { testDesk } from '../support/doors.ts'
+import { amendedPhrasings, leftPhrasings, wholePhrasings } from './phrasings-left.ts'
+
+const desk = testDesk()
+const ask = (text = '') => desk.askText(text, { door: 'http' })
+
+describe('free text', () => {
+  it.each(leftPhrasings)('“%s” is asked for its %s', (text, input) => {
+    const { status, missing, results } = ask(text)
+    expect([status, results]).toEqual(['incomplete', {}])
+    expect(missing.map((one) => one.input)).toContain(input)
+  })
+
+  it.each(amendedPhrasings)('“%s” is refused for “%s”', (text, words) => {
+    const { status, faults, results } = ask(text)
+    expect([status, results]).toEqual(['refused', {}])
+    expect(faults.map(({ got }) => got)).toContain(words)
+  })
+
+  it.each(wholePhrasings)('“%s” is %s, %s', (text, became, holds) => {
+    const { question, status, headline } = ask(text)
+    expect(`${question} ${status}`).toBe(became)
+    expect(headline).toContain(holds)
+  })
+})

@@ -1,0 +1,95 @@
+// Texts that tell more than one reading of them takes: what the answer would hang on is asked for, and what is taken back is refused.
+// Phrases of our own; numbers worked out by S = T L/(L + sum of E cos θ) and the like.
+
+/** Text, and the input that is asked for. */
+export const leftPhrasings: ReadonlyArray<readonly [text: string, input: string]> = [
+  [
+    'two adapters: first 60 mm straight, second 40 mm at 90 degrees to the wrench, lever 450 mm, target 100 Nm',
+    'adapter',
+  ],
+  ['first adapter 60 mm straight, then a 40 mm one at 90 degrees, lever 450 mm, target 100 Nm', 'adapter'],
+  ['dos adaptadores, 50 mm recto y 30 mm a 90°, palanca 400 mm, 100 Nm', 'adapter'],
+  ['premier adaptateur 50 mm droit, deuxième 30 mm à 90°, clé 400 mm, 100 Nm', 'adapter'],
+  ['crowfoot 30mm pointing back on the end of an 80mm straight extension, 420mm wrench, 100Nm', 'adapter'],
+  ['2 in crowfoot (measured again: 2.5 in), straight, 16 in wrench, 60 ft lb', 'adapter'],
+  ['2 in crowfoot 45, 16 in wrench, 50 ft lb', 'adapter'],
+  ['prevailing 3 Nm, spec 40 Nm, crowfoot 50 mm straight, 400 mm wrench', 'torque'],
+  ['nyloc nut drag 10 in lb, spec 60 ft lb, 2 in crowfoot straight, 16 in wrench', 'torque'],
+  ['wrench is 5% low, crowfoot 50 mm straight, wrench 400 mm, need 100 Nm', 'torque'],
+  ['wrench reads 3% high on the tester, crowfoot 50 mm straight, wrench 400 mm, need 100 Nm', 'torque'],
+  ['prevailing torque 4 Nm, final torque 30 Nm including prevailing, what do I set', 'torque'],
+  ['spec 30 Nm includes the 4 Nm running torque of the locknut, wrench setting?', 'torque'],
+  ['with 600mm pipe over the handle of the 400mm wrench, 50mm crowfoot straight, want 100Nm, setting?', 'hand'],
+  ['I put a 2 foot pipe on my 16 in wrench, crowfoot 2in straight, set 80 ft lb, what did the bolt get', 'hand'],
+  ['with handle extension 200 mm on a 400 mm wrench and crowfoot 50 mm straight, 100 Nm', 'hand'],
+  [
+    '400 mm wrench; holding near the head about 200 mm, crowfoot 50 mm straight, set to 100 Nm, what did it get',
+    'hand',
+  ],
+  ['holding halfway down the handle, 400 mm wrench, 50 mm crowfoot straight, 100 Nm', 'hand'],
+  ['both hands, one on the head, 400 mm wrench, 50 mm crowfoot straight, 100 Nm', 'hand'],
+  ["2 in crowfoot can't get it to 90 degrees so it's straight out, 16 in wrench, 50 ft lb", 'angle'],
+  ['50 mm crowfoot, was at 90 before, now straight, wrench 400 mm, 100 Nm', 'angle'],
+  ['50 mm crowfoot at 0, then rotated to 45 degrees, wrench 400 mm, 100 Nm', 'angle'],
+  ['50 mm crowfoot either straight or 45 degrees, wrench 400 mm, 100 Nm', 'angle'],
+  ['adaptateur 50 mm à droite, clé 400 mm, 100 Nm', 'angle'],
+  ['adaptador de 50 mm a la derecha, llave 400 mm, 100 Nm', 'angle'],
+  ['crowfoot 50 mm to the right, wrench 400 mm, 100 Nm', 'angle'],
+  ['crowfoot 50 mm making an L with the wrench, wrench 400 mm, 100 Nm', 'angle'],
+  ['Aufsatz 50 mm nach rechts, Schlüssel 400 mm, 100 Nm', 'angle'],
+  ['adaptador 50 mm atravesado, llave 400 mm, 100 Nm', 'angle'],
+  ['scale pulled at 45 degrees to the handle, 20 kg at 40 cm, wrench 70 Nm', 'pull-angle'],
+  ['pull 25 lb at 18 inches at 45 degrees, torque?', 'pull-angle'],
+  ['scale not square, about 70 deg to handle. 30 lb, 20 in, set 50 ft lb', 'pull-angle'],
+  ['dinamómetro 20 kg a 40 cm con 30 grados, llave 70 Nm', 'pull-angle'],
+  ["hang 22 lb weight 12 inches from drive, wrench set 25 ft lb, it didn't click", 'force'],
+  ['set to 80 ft lb, hung 45 lb at 20 in and it did not click', 'force'],
+  ['luggage scale 28 lb at 25 in when set 60 ft lb, 29, 28.5, 28.2', 'force'],
+  ['nylock drag measured 2.5 Nm, 3 Nm and 3.5 Nm, spec 40 Nm', 'run-on'],
+  ['tester reads 51.2 50.8 51.5 at 50 Nm and 101 102 100.5 at 100 Nm', 'points'],
+  ['two wrenches set to 100 Nm, one gives 96 the other 104 Nm on the tester', 'points'],
+  ['50 lbs to Nm', 'quantity'],
+  ['7 foot pounds 6 inch pounds to Nm', 'quantity'],
+]
+
+/** Text, and the words that are refused. */
+export const amendedPhrasings: ReadonlyArray<readonly [text: string, words: string]> = [
+  ["the crowfoot isn't 3 in, no, it's 2 in. straight. 16 in wrench. 60 ft lb", "3 in, no, it's 2 in."],
+  ['need 50 ft lb... sorry 60 ft lb, 2 in crowfoot straight, 16 in wrench', '50 ft lb... sorry 60 ft lb'],
+  ['need 50 ft lb, correction 60, 2 in crowfoot straight, 16 in wrench', '50 ft lb, correction 60'],
+  ['need 50 - no, 60 ft lb, 2 in crowfoot straight, 16 in wrench', '50 - no, 60 ft lb'],
+  ['2 in crowfoot, actually its 3 in, straight, 16 in wrench, 60 ft lb', '2 in crowfoot, actually its 3 in'],
+  ['crowfoot 50 mm, no wait 60 mm, wrench 400 mm, 80 Nm, straight', '50 mm, no wait 60 mm'],
+  ['16 in wrench, scratch that 18, 2 in crowfoot straight, 60 ft lb', '16 in wrench, scratch that 18'],
+  ['M10 no M12, 80 Nm k=0.2 clamp', 'M10 no M12'],
+  ['Ich brauche 120 Nm, nein 110 Nm, Krähenfuß 50 mm gerade, Schlüssel 400 mm', '120 Nm, nein 110 Nm'],
+  ['necesito 100 Nm, perdón 110 Nm, adaptador 50 mm recto, llave 400 mm', '100 Nm, perdón 110 Nm'],
+  ['il faut 100 Nm, pardon 110 Nm, adaptateur 50 mm droit, clé 400 mm', '100 Nm, pardon 110 Nm'],
+  [
+    'adapter 50mm, 120° between the adapter and the handle, wrench 350mm, 60 Nm',
+    '120° between the adapter and the handle',
+  ],
+  ['scale pull 30 degrees off square 20 kg 400 mm set 70 Nm', '30 degrees off square'],
+  ['60 ft lb + 10% for the lock washer, 2 in crowfoot straight 16 in wrench', '60 ft lb + 10%'],
+  ['450 mm from grip to bolt, 50 mm of that is the crowfoot, straight, 100 Nm', '450 mm from grip to bolt'],
+  ['hand 14 inches from the nut, 16 in wrench, 2 in crowfoot straight, 50 ft lb', '14 inches from the nut'],
+]
+
+/** Text, question with status, and what the headline holds. */
+export const wholePhrasings: ReadonlyArray<readonly [text: string, became: string, holds: string]> = [
+  ['need 60 ft lb not 50 ft lb, 2 in crowfoot straight, 16 in wrench', 'adapter-setting answered', '53.3 lbf·ft'],
+  [
+    'a 3 inch dogbone inline then a 2 inch crowfoot turned 90 off that, wrench 16 inch, need 50 ft lb',
+    'adapter-setting answered',
+    '42.1 lbf·ft',
+  ],
+  ['150 Nm into a 4:1 multiplier gives?', 'multiplier answered', '600 N·m'],
+  ['crowfoot:50mm, wrench:400mm, torque:100Nm, angle:90', 'adapter-setting answered', 'Set 100 N·m'],
+  ['crowfoot length 50mm, angle 45, wrench 400mm, torque 100Nm', 'adapter-setting answered', '91.9 N·m'],
+  ['tester readings 98 99 97 101 100 at 100 Nm', 'wrench-check answered', '3.09 %'],
+  ['tester readings: 98, 99, 97 at setting 100 Nm', 'wrench-check answered', '3.09 %'],
+  ['tester readings 61 62 61.5 with wrench at 60 Nm', 'wrench-check answered', '-3.23 %'],
+  ['multiplier 5:1, output 1500 Nm, losses 10%', 'multiplier answered', '333 N·m'],
+  ['adapter makes wrench shorter by 45mm, wrench 400 mm, 100 Nm', 'adapter-setting answered', '112.7 N·m'],
+  ['Aufsatz 50 mm Richtung Griff, Schlüssel 400 mm, 100 Nm', 'adapter-setting answered', '114.3 N·m'],
+]
