@@ -2,9 +2,10 @@
 import { marksBehind } from './combine.ts'
 import type { Facts } from './facts.ts'
 import { offByOf } from './off-by.ts'
+import { when } from './score.ts'
 import { isSetAndShown } from './set-and-shown.ts'
 
-const when = (true_: boolean, weight: number): number => (true_ ? weight : 0)
+const ALIKE = 1.5
 
 const ofAdapters = ['crowfoot', 'adapter', 'spanner', 'extension'] as const
 
@@ -20,6 +21,14 @@ const isOff = ({ scene, torques, percents, weighed }: Facts): boolean =>
   offByOf(scene, torques, percents) !== undefined
 
 /** How strongly a text is about a wrench held against a reference. */
+/** `20 -> 20.3, 60 -> 61.1`: what was shown at each of several settings. */
+const isListed = ({ scene }: Facts): boolean =>
+  scene.placed.filter(({ measure, at }, place) => {
+    const next = scene.placed[place + 1]?.measure
+    const share = next === undefined ? 0 : next.value / measure.value
+    return marksBehind(scene.pieces, at) > 0 && share < ALIKE && share > 1 / ALIKE
+  }).length > 1
+
 export const checkScore = (facts: Facts): number => {
   const { scene, torques } = facts
   const row = torques.filter(({ measure }) => measure.list !== undefined).length
@@ -30,6 +39,7 @@ export const checkScore = (facts: Facts): number => {
     when(isOff(facts), 11) +
     when(isJudged(facts), 5) +
     when(row >= 3, 3) +
+    when(isListed(facts) && !scene.has(...ofAdapters), 6) +
     when(row >= 3 && told.length === 1 && !scene.has(...ofAdapters), 2) +
     when(scene.has('check') && torques.length > 1, 3) +
     when(atSetting && torques.length > 1, 3) +
@@ -40,8 +50,6 @@ export const checkScore = (facts: Facts): number => {
     )
   )
 }
-
-const ALIKE = 1.5
 
 /** `40: 41.2 41.0; 100: 102 103`: rows that stand each behind a number of about their size, the setting. */
 export const isPointed = ({ scene }: Facts): boolean =>

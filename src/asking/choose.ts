@@ -28,7 +28,8 @@ import { checkEitherWay, composeCheck } from './compose/wrench-check.ts'
 import type { Facts } from './facts.ts'
 import { isMakersJoint } from './makers-joint.ts'
 import { type Alternative, otherwise, type Proposal } from './proposal.ts'
-import { LEAST, ofTightening, ofTools, type Scores, scoresOf, strongest, type TopicName } from './topics.ts'
+import { LEAST } from './score.ts'
+import { ofTightening, ofTools, type Scores, scoresOf, strongest, type TopicName } from './topics.ts'
 
 const composers: Readonly<Record<TopicName, (facts: Facts) => Proposal>> = {
   reach: composeReach,

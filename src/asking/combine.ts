@@ -62,11 +62,15 @@ const spans = (pieces: readonly Piece[], text: string): Piece[] => {
 /** What parts two numbers of one row. */
 const parts: ReadonlySet<string | undefined> = new Set([',', 'and', '&', '/', ';'])
 
+const gave: ReadonlySet<string | undefined> = new Set(['got', 'gave', 'read', 'reads', 'showed', 'shows'])
+
 /** `40: 41.2`, `40 -> 41.2`, `40 => 41.2`: how many marks stand between a setting and what was shown at it; 0 where none do. */
 export const marksBehind = (pieces: readonly Piece[], at: number): number => {
   const [mark, next] = [textAt(pieces, at + 1), textAt(pieces, at + 2)]
   const marks = mark === ':' || mark === '→' ? 1 : (mark === '-' || mark === '=') && next === '>' ? 2 : 0
-  return isMeasured(pieces[at + 1 + marks]) ? marks : 0
+  if (marks === 0) return 0
+  const words = gave.has(textAt(pieces, at + 1 + marks)) ? 1 : 0
+  return isMeasured(pieces[at + 1 + marks + words]) ? marks + words : 0
 }
 
 const led: ReadonlySet<string | undefined> = new Set([':', '>', '→'])
@@ -125,7 +129,9 @@ const rows = (pieces: readonly Piece[]): Piece[] => {
     const places = rowFrom(out, at)
     const row = places.map((place) => (out[place] as Measured).measure)
     const [first, second] = places
-    if (isRow(row, first !== undefined && second !== undefined && second > first + 1)) {
+    // `swivel at 10, 40 ft lb`: two things, not two torques.
+    const isTwo = places.length === 2 && textAt(out, at - 1) === 'at' && textAt(out, at + 1) === ','
+    if (!isTwo && isRow(row, first !== undefined && second !== undefined && second > first + 1)) {
       list++
       const last = row.at(-1) as Measure
       for (const place of places) {

@@ -146,9 +146,10 @@ const isBehindTorque = (scene: Scene, cue: Cue): boolean => {
   return before?.kind === 'measure' && before.measure.unit?.dimension === 'torque'
 }
 
-/** `spec is for oiled`, in so many words. */
+/** `spec is for oiled`, `oiled spec 100 Nm`, in so many words. */
 const isForFigure = (scene: Scene, cue: Cue): boolean =>
-  word(scene, cue.first - 1) === 'for' && [2, 3, 4, 5].some((back) => specWords.has(word(scene, cue.first - back)))
+  (word(scene, cue.first - 1) === 'for' && [2, 3, 4, 5].some((back) => specWords.has(word(scene, cue.first - back)))) ||
+  ['spec', 'specs', 'figure'].includes(word(scene, cue.next))
 
 const specWords = new Set(['spec', 'specs', 'figure', 'torque', 'value', 'book', 'manual', 'number'])
 

@@ -1,9 +1,10 @@
 // Which topics a text may be about, and how strongly: by the things that it names and by the quantities that it gives.
 import { checkScore, isJudged, isPointed } from './check-score.ts'
+import { convertScore } from './convert-score.ts'
 import type { CueTag } from './cues.ts'
 import { bendAngles, type Facts, turnsOf, wholeRange } from './facts.ts'
 import { isHalfWidth } from './half-width.ts'
-import { isDimension } from './measure.ts'
+import { LEAST, when } from './score.ts'
 
 export type TopicName =
   | 'reach'
@@ -30,30 +31,6 @@ export type TopicName =
   | 'which'
 
 export type Scores = Readonly<Record<TopicName, number>>
-
-/** Below this a topic is a passing mention. */
-export const LEAST = 4
-
-const when = (true_: boolean, weight: number): number => (true_ ? weight : 0)
-
-const convertScore = (facts: Facts, reach: number): number => {
-  const { scene } = facts
-  const torques = scene.everyPlaced.filter(({ measure }) => isDimension(measure, 'torque'))
-  const written = new Set(torques.map(({ measure }) => measure.unit))
-  const other = scene.unitsNamed.some(({ unit }) => written.size > 0 && !written.has(unit))
-  const lengths =
-    scene.has('convert') && torques.length === 0 && scene.placed.some(({ measure }) => measure.kind === 'quantity')
-  const asked = /=\s?\?/.test(scene.folded)
-  const whole =
-    when(other, 4) +
-    when(scene.has('convert'), 2) +
-    when(scene.has('convert') && written.size > 1, 3) +
-    when(asked, 4) +
-    when(/\bconvert\b/.test(scene.folded) && written.size === 1, 2) +
-    when(lengths, 2) +
-    when(scene.everyPlaced.length > scene.placed.length && written.size > 1, 4)
-  return reach >= LEAST || facts.weighed ? whole - 4 : whole
-}
 
 const reachScore = (facts: Facts): number => {
   const { scene, lengthOf } = facts

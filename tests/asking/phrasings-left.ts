@@ -92,4 +92,12 @@ export const wholePhrasings: ReadonlyArray<readonly [text: string, became: strin
   ['multiplier 5:1, output 1500 Nm, losses 10%', 'multiplier answered', '333 N·m'],
   ['adapter makes wrench shorter by 45mm, wrench 400 mm, 100 Nm', 'adapter-setting answered', '112.7 N·m'],
   ['Aufsatz 50 mm Richtung Griff, Schlüssel 400 mm, 100 Nm', 'adapter-setting answered', '114.3 N·m'],
+  ['20 -> 20.3, 60 -> 61.1, 100 -> 98.7 Nm', 'wrench-check answered', '-1.8 %, at 60 N·m'],
+  ['set 100: got 98, 101, 97. set 50: got 49, 51, 50 Nm', 'wrench-check answered', '3.09 %, at 100 N·m'],
+  ['Schlüssel zeigt 100 Nm, Referenz 97 Nm', 'wrench-check answered', '3.09 %'],
+  ['1,2 kNm in Nm', 'convert answered', '1200 N·m'],
+  ['locknut runs at 15 in-lb, book says 25 ft-lb, set?', 'prevailing answered', '26.3 lbf·ft'],
+  ['selbstsichernde Mutter, Losdrehmoment 6 Nm, Soll 25 Nm', 'prevailing answered', '31 N·m'],
+  ['oiled spec 100 Nm, threads dry now', 'lubricant answered', 'going from oiled threads to dry threads'],
+  ['swivel at 10, 40 ft lb', 'swivel answered', '39.4 lbf·ft to 40.6 lbf·ft'],
 ]

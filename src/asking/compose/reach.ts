@@ -185,9 +185,16 @@ export const composeReach = (facts: Facts): Proposal => {
   const clear = used?.role === 'wanted' || facts.scene.has('ask-setting')
   const swapped =
     used?.unit && !clear ? [otherwise('adapter-reading', [entry('reading', torqueText(used)), ...reach.entries])] : []
+  // `60 Nm with anti-seize and a crowfoot`: what the paste does is a question of its own, before this one.
+  const { to, from } = facts.states
+  const paste =
+    to?.name !== undefined && to.name !== 'dry' && used
+      ? [otherwise('lubricant', [torqueEntry('torque', used)], { from: from?.name ?? 'dry', to: to.name })]
+      : []
   return proposal('adapter-setting', entries, {
     asks: reach.asks,
     others: [
+      ...paste,
       ...others('adapter-setting', entries, [...unitChoices('torque', used), ...rivalTorques, ...reach.others]),
       ...swapped,
     ],

@@ -84,11 +84,11 @@ export const german: Readonly<Record<string, string>> = {
   'luggage scale': 'kofferwaage|federwaage|zugwaage|hangewaage|gepackwaage|waage',
   'hung a weight': 'hange|gehangt|aufgehangt|angehangt|hangt',
   weight: 'gewicht',
-  tester: 'prufgerat|prufstand|drehmomentprufer|prufer',
+  tester: 'referenz|prufgerat|prufstand|drehmomentprufer|prufer',
   'clamp load': 'vorspannkraft|klemmkraft|vorspannung|spannkraft',
   friction: 'reibwert|reibungszahl|reibungskoeffizient|reibung',
   'k factor': 'k wert|k faktor|drehmomentbeiwert',
-  'prevailing torque': 'klemmmoment|klemmdrehmoment|reibmoment der mutter',
+  'prevailing torque': 'losdrehmoment|leerlaufmoment|laufmoment|klemmmoment|klemmdrehmoment|reibmoment der mutter',
   class: 'festigkeitsklasse|klasse|gute',
   // States of threads.
   dry: 'trocken|ungeschmiert|trockener|trockenen',

@@ -52,6 +52,6 @@ export const things = {
   'k-factor':
     'k|k factor|nut factor|torque coefficient|friction factor|k value|kfactor|k coefficient|tightening factor|torque factor',
   prevailing:
-    'prevailing|prevailing torque|run on torque|run on|running torque|drag torque|locking torque|turning torque|free running torque|run down torque|rundown torque|self locking|running drag|drag|rundown drag',
+    'prevailing|prevailing torque|nut runs at|locknut runs at|nut turns at|run on torque|run on|running torque|drag torque|locking torque|turning torque|free running torque|run down torque|rundown torque|self locking|running drag|drag|rundown drag',
   pivot: 'pivot|pivot point|pivot pin|trip point',
 } as const
