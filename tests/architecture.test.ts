@@ -118,7 +118,17 @@ const mayUse: Readonly<Record<string, readonly string[]>> = {
   asking: [],
   figures: [],
   desk: ['node:crypto'],
-  faces: ['@napi-rs/canvas', 'p-limit', 'node:crypto', 'node:module', 'node:util', 'node:worker_threads', 'node:zlib'],
+  faces: [
+    '@napi-rs/canvas',
+    'p-limit',
+    'node:crypto',
+    'node:module',
+    'node:util',
+    'node:v8',
+    'node:vm',
+    'node:worker_threads',
+    'node:zlib',
+  ],
   'faces/chat': ['discord.js', 'bottleneck', 'node:zlib', 'node:crypto'],
   'faces/http': [
     'fastify',
