@@ -35,7 +35,21 @@ const joinedToTorque = (scene: Scene, placed: Placed): boolean => {
     : false
 }
 
-const bendWords = new Set(['@', 'at', 'to', 'about', 'around', 'bent', 'of', 'turned', 'rotated', 'angle'])
+const bendWords = new Set([
+  '@',
+  'at',
+  'to',
+  'about',
+  'around',
+  'bent',
+  'of',
+  'turned',
+  'rotated',
+  'angle',
+  'angled',
+  'tipped',
+  'swung',
+])
 const LARGEST = 180
 
 /** `50 mm at 30`. */
@@ -100,11 +114,20 @@ const roomWords = new Set([
 ])
 const NEAR = 4
 
+const isApart = ({ pieces }: Scene, at: number): boolean =>
+  [at - 1, at + 1].every((place) => {
+    const piece = pieces[place]
+    return piece === undefined || (piece.kind === 'mark' && [',', ';', '.', '?'].includes(piece.text))
+  })
+
 /** Words around it say that it is a direction: `at 45°`, `a 45° crowfoot`, `90° to the wrench`. */
 const isBend = (scene: Scene, { at }: Placed, stands: boolean): boolean => {
   const around = Array.from({ length: 2 * NEAR + 1 }, (_, place) => text(scene, at - NEAR + place))
   if (around.some((word) => roomWords.has(word))) return false
   if (stands || scene.has('swivel', 'flex-head')) return true
+  // `crowfoot 50 mm, 45°, 90 Nm`: the only angle beside the one thing that can stand at one.
+  const isOnly = scene.placed.filter(({ measure }) => isDimension(measure, 'angle')).length === 1
+  if (isOnly && scene.has('crowfoot', 'adapter', 'spanner') && isApart(scene, at)) return true
   if (
     standWords.has([':', '=', '('].includes(text(scene, at - 1)) ? text(scene, at - 2) : text(scene, at - 1)) ||
     ['to', 'from', 'angle', 'bend', 'offset', 'off'].includes(text(scene, at + 1))

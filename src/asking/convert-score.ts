@@ -26,6 +26,8 @@ export const convertScore = (facts: Facts, reach: number): number => {
   const lengths =
     scene.has('convert') && torques.length === 0 && scene.placed.some(({ measure }) => measure.kind === 'quantity')
   const asked = /=\s?\?/.test(scene.folded)
+  // With a ratio it is what goes into a gear.
+  if (facts.ratios.length > 0) return 0
   const whole =
     when(other, 4) +
     when(scene.has('convert'), 2) +

@@ -123,6 +123,19 @@ const isDenied = (pieces: readonly Piece[], first: number): boolean => {
   return false
 }
 
+const ofWrench = { tag: 'wrench', name: undefined, angle: undefined } as const
+
+/** `a 400 mm wrench at 45°`: what it is set to stands behind it, and its length before it. */
+const isLengthOfWrench = (pieces: readonly Piece[], at: number, meanings: readonly Meaning[]): boolean => {
+  const before = pieces[at - 1]
+  return (
+    wordOf(pieces[at]) === 'wrench' &&
+    before?.kind === 'measure' &&
+    before.measure.unit?.dimension === 'length' &&
+    meanings.every(({ tag }) => tag !== 'wrench')
+  )
+}
+
 /** All cues in reading order. A phrase that means several things gives a cue for each. */
 export const cuesOf = (pieces: readonly Piece[]): readonly Cue[] => {
   const cues: Cue[] = []
@@ -135,6 +148,7 @@ export const cuesOf = (pieces: readonly Piece[]): readonly Cue[] => {
     const { next } = found
     const denied = isDenied(pieces, at)
     for (const { tag, name, angle } of found.meanings) cues.push({ tag, name, angle, first: at, next, denied })
+    if (isLengthOfWrench(pieces, at, found.meanings)) cues.push({ ...ofWrench, first: at, next: at + 1, denied })
     at = next
   }
   return cues

@@ -20,11 +20,14 @@ const isAcross = (pieces: readonly Piece[], at: number): boolean =>
   isTurn(measureAt(pieces, at))
 
 const handles = words('handle grip shank')
+const tools = words('handle grip shank wrench spanner tool')
 
 /** `120° between the adapter and the handle`, `30° from the handle`: an angle between two things may be either of two. */
 const heldBy = (pieces: readonly Piece[], at: number): number | undefined => {
   const ahead = textAt(pieces, at) === 'between' ? [1, 2, 3, 4, 5, 6] : textAt(pieces, at) === 'from' ? [1, 2] : []
-  return ahead.map((one) => at + one).find((one) => handles.has(textAt(pieces, one)))
+  const named = textAt(pieces, at) === 'between' ? tools : handles
+  if (textAt(pieces, at) === 'angle' && ['with', 'between'].includes(textAt(pieces, at + 1))) return at + 1
+  return ahead.map((one) => at + one).find((one) => named.has(textAt(pieces, one)))
 }
 
 /** `45° back toward me`, `30° from square`, `1.05 rad`, `not at 90°`: another direction than the number says. */
@@ -45,6 +48,8 @@ export const direction: Rule = (pieces, at, { measure }) => {
   if (denials.has(textAt(pieces, leads))) return { first: leads, last: at, as }
   const behind = pointing.has(textAt(pieces, at + 1)) ? at + 2 : at + 1
   if (backward.has(textAt(pieces, behind))) return { first: at, last: behind, as }
+  const angle = [1, 2, 3, 4, 5, 6, 7].map((back) => at - back).find((one) => textAt(pieces, one) === 'between')
+  if (angle !== undefined && textAt(pieces, angle - 1) === 'angle') return { first: angle - 1, last: at, as }
   const held = heldBy(pieces, at + 1)
   if (held !== undefined) return { first: at, last: held, as }
   if (!past.has(textAt(pieces, at + 1))) return undefined

@@ -67,6 +67,8 @@ export const fromTheGrip: Rule = (pieces, at, { measure }): Doubt | undefined =>
   if (!isHeld(pieces, at, byHand) || measureAt(pieces, at + 1)) return undefined
   const too = textAt(pieces, at + 1) === 'too' ? 1 : 0
   const word = textAt(pieces, at + 1 + too)
+  // `crowfoot 45 mm in line` is how it stands.
+  if (word === 'in' && textAt(pieces, at + 2) === 'line') return undefined
   const step = steps.has(textAt(pieces, at + 2 + too)) ? 1 : 0
   const of = wordFrom(pieces, at + 2 + too + step)
   if (moved.has(word))

@@ -33,6 +33,20 @@ const either: Rule = (pieces, at, { measure }) => {
   return beside(1) ?? beside(-1)
 }
 
+const signs = words('- + / ±')
+
+/** `25 -2 Nm`, `80 -5/+10 Nm`: a value and how far it may be off, which is neither of them; one span was read before. */
+const lopsided: Rule = (pieces, at, { measure }) => {
+  if (measure.kind !== 'quantity' || measure.low !== undefined || signless.has(measure.unit?.dimension))
+    return undefined
+  let first = at
+  while (signs.has(textAt(pieces, first - 1)) || (first < at && isBare(measureAt(pieces, first - 1)))) first--
+  const isOfLink = ['@', 'at'].includes(textAt(pieces, first - 1))
+  return first < at - 1 && isBare(measureAt(pieces, first)) && !isOfLink ? { first, last: at } : undefined
+}
+
+const isBare = (measure: Measure | undefined): boolean => measure?.kind === 'bare' && !measure.fraction
+
 const signless: ReadonlySet<string | undefined> = new Set(['angle', 'temperature', 'percent'])
 
 /** `-50 mm`, `minus 120 Nm`: a range, a dash of a list and an angle to the other side are none. */
@@ -144,6 +158,7 @@ export const doubted = (
   const rules = [
     either,
     amended,
+    lopsided,
     negative,
     slashed,
     otherUnit(text),

@@ -163,7 +163,7 @@ const pastAside = (scene: Scene, at: number, step: 1 | -1): number => {
 /** `wrench 380 mm`, `wrench of 380 mm`; `from` is what other languages have for `of`. */
 const holdsNext = ({ pieces }: Scene, { next }: Cue): boolean => {
   const piece = pieces[next]
-  if (piece?.kind === 'measure') return true
+  if (piece?.kind === 'measure') return piece.measure.unit?.dimension !== 'angle'
   return (
     piece?.kind === 'word' && (piece.text === 'of' || piece.text === 'from') && pieces[next + 1]?.kind === 'measure'
   )

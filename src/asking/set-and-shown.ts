@@ -28,11 +28,11 @@ const little = new Set([
   'as',
 ])
 const showing = new Set(
-  'got gave get gives give read reads reading readings showed shows show shown saw sees measured measures came comes delivered delivers says said indicated indicates registered result tested actual'.split(
+  'got gave get gives give read reads reading readings showed shows show shown peaked saw sees measured measures came comes delivered delivers says said indicated indicates registered result tested actual'.split(
     ' ',
   ),
 )
-const told = new Set('read reads reading showed shows show says said indicated indicates'.split(' '))
+const told = new Set('read reads reading peaked peaks showed shows show says said indicated indicates'.split(' '))
 const setting = new Set(
   'set sets setting dialled dialed dial nominal target point adjusted check checks checked checking test testing'.split(
     ' ',

@@ -83,6 +83,13 @@ const roleOf = (scene: Scene, placed: Placed): Pick<Torque, 'role' | 'score' | '
 /** `of torque` behind pounds, or a wrench and a spec around them. */
 const poundsAreTorque = (scene: Scene, placed: Placed, weighed: boolean): boolean => {
   const behind = [1, 2].map((ahead) => word(scene, placed.at + ahead))
+  // `5000 lb on a 3/8-16, K 0.2` is how hard it clamps.
+  if (
+    scene.has('k-factor') &&
+    !behind.includes('torque') &&
+    scene.placed.some(({ measure }) => measure.kind === 'size')
+  )
+    return false
   if (
     behind.some((one) =>
       ['push', 'pull', 'force', 'clamp', 'tension', 'weight', 'preload', 'load', 'of'].includes(one),
@@ -164,6 +171,8 @@ export const torquesOf = (scene: Scene, weighed: boolean, taken: ReadonlySet<num
     const unit = taken.has(placed.at) ? undefined : torqueUnit(scene, placed, weighed, sole)
     if (!unit) continue
     const { measure, at, start, end } = placed
+    // How far it may be off is no torque.
+    if (word(scene, at - 1) === 'tolerance') continue
     const shown =
       measure.kind === 'bare' &&
       !settingMark(scene, placed) &&

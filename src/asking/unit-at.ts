@@ -2,7 +2,8 @@
 import { beginsUnit, foldUnit, type Spelling, spelledUnits } from '../core/unit.ts'
 
 const MOST_PIECES = 5
-const piece = /[\s.\-/·*]{0,3}(?:[a-zµ²]{1,20}(?![a-z])|''|["'%°#])/y
+// `20 kN M10`: what begins a thread is none of the unit.
+const piece = /[\s.\-/·*]{0,3}(?:(?!m\d)[a-zµ²]{1,20}(?![a-z])|''|["'%°#])/y
 
 export interface UnitAt {
   readonly spelled: readonly Spelling[]

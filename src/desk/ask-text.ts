@@ -22,7 +22,8 @@ const bytes = new TextEncoder()
 const doubtTells = { number: 'words-around', angle: 'words-around-angle', hand: 'words-around-hand' } as const
 
 const doubtFault = ({ input, raw, as }: AboutText['doubts'][number]): Fault =>
-  fault(doubtTells[as], input, raw, { typed: raw })
+  // A pull is counted from square, an adapter from straight ahead.
+  fault(input === 'pull-angle' ? 'words-around' : doubtTells[as], input, raw, { typed: raw })
 
 export const withText = (reading: Reading, { asks, assumed, doubts }: AboutText): Reading => ({
   ...reading,

@@ -124,6 +124,8 @@ export const composeNutFactor = (facts: Facts): Proposal => {
 }
 
 export const composeBolt = (facts: Facts): Proposal => {
+  // A clamp force that is wanted asks for the torque of that, not for the most that the bolt bears.
+  if (torqueFor(facts)) return composeClamp(facts)
   const share = percentBy(facts, 'strength')
   const of = /\byield\b/.test(facts.scene.folded) ? 'yield' : 'proof'
   return proposal('bolt-torque', [

@@ -7,22 +7,24 @@ import { textOf } from '../measure.ts'
 import { entry, type Proposal, proposal } from '../proposal.ts'
 import { torqueEntry, unitOffers } from './line.ts'
 
+/** One behind another: their ratios multiply, and each is to be told. */
+const SEVERAL = /\b(?:two|three|2|3|another|second) multipliers?\b|\bin series\b|\bstages?\b/
+
 /** The ratio that is stamped or certified counts before one that is a name (`x-4`). */
 const ratioOf = (facts: Facts) => {
   const [first, ...more] = [...facts.ratios].sort(
     (one, other) => Number(other.measure.raw.includes(':')) - Number(one.measure.raw.includes(':')),
   )
-  return first &&
-    more.every(({ measure }) => measure.raw.includes(':') && measure.value !== first.measure.value) &&
-    more.length > 0
-    ? undefined
-    : first
+  const several = more.some(({ measure }) => measure.raw.includes(':')) || SEVERAL.test(facts.scene.folded)
+  return several ? undefined : first
 }
 
 /** `loses 12 %`, `12 % losses`; what a book adds for losses is a rule of its own. */
 const LOSS = /\b(?:loses?|lost|loss(?:es)?(?: of|:)?) (?:about |around )?\d|(?:%|percent) loss(?:es)?\b/
 
 /** `150 Nm into a 4:1 multiplier`. */
+const SHARE = /\beff(?:icien\w*)?(?: of| is|:| =|=)? ?(0?\.\d+)\b/
+
 const isPutIn = ({ scene }: Facts, at: number): boolean => {
   const behind = scene.pieces[at + 1]
   return behind?.kind === 'word' && behind.text === 'into'
@@ -34,13 +36,14 @@ export const composeMultiplier = (facts: Facts): Proposal => {
   const gears = /\b(?:turns?|gear) ratio\b|\d ?: ?1 (?:turns?|gears?)\b|\bturns? in\b/.test(scene.folded)
   const efficiency = percentBy(facts, 'loss')
   const given = /\beff(?:icien\w*)?\b/.test(scene.folded) ? efficiency : undefined
+  const share = SHARE.exec(scene.folded)
   // `5:1, loses 12 %`: what is left of the turns is the efficiency, shown as assumed.
   const isLoss = given === undefined && LOSS.test(scene.folded)
   const left = efficiency && isLoss && efficiency.measure.value < 50 ? 100 - efficiency.measure.value : undefined
   const ratioEntry =
     ratio &&
     entry(
-      gears || given || left !== undefined ? 'turns-ratio' : 'torque-ratio',
+      gears || given || share || left !== undefined ? 'turns-ratio' : 'torque-ratio',
       writeQuantity(quantity(ratio.measure.value, units['1'])),
       ratio,
     )
@@ -49,7 +52,7 @@ export const composeMultiplier = (facts: Facts): Proposal => {
   const dialled = (put || facts.torques.some(({ role }) => role === 'dialled')) && !scene.has('ask-setting')
   const output = (scene.has('ask-got') || dialled) && !facts.torques.some(({ role }) => role === 'wanted')
   const { torque } = pickTorque(facts, output ? ['dialled', undefined] : ['wanted', undefined, 'dialled'])
-  const out = output && ratio && torque?.unit && !gears && !given && left === undefined
+  const out = output && ratio && torque?.unit && !gears && !given && !share && left === undefined
   // What came out is what went in times the ratio: the question is asked the other way round, and shows both.
   const reached = out
     ? writeQuantity(quantity(Number((torque.measure.value * ratio.measure.value).toPrecision(12)), torque.unit))
@@ -62,6 +65,12 @@ export const composeMultiplier = (facts: Facts): Proposal => {
         : torqueEntry('torque', torque),
     ratioEntry,
     given && entry('efficiency', textOf(given.measure), given),
+    share && !given
+      ? entry('efficiency', `${Number((Number(share[1]) * 100).toPrecision(6))} %`, {
+          start: share.index,
+          end: share.index + share[0].length,
+        })
+      : undefined,
     left === undefined ? undefined : entry('efficiency', `${Number(left.toPrecision(6))} %`, efficiency, true),
   ]
   return proposal('multiplier', entries, { others: output ? [] : unitOffers('multiplier', entries, 'torque', torque) })

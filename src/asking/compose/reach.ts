@@ -96,7 +96,10 @@ const reachOf = (facts: Facts): Reach => {
   const [direction, ...turned] = directions
   const hand = facts.lengthOf('hand')
   const others: Array<Record<string, string | readonly string[]>> = []
-  const isHinted = (facts.bends.hinted || looseAngles(facts).length > 0) && directions.every(({ value }) => value === 0)
+  const isLoose = looseAngles(facts).length > 0
+  const isHinted =
+    ((facts.bends.hinted || isLoose) && directions.every(({ value }) => value === 0)) ||
+    (isLoose && directions.some(({ value }) => value === 180))
   const chain = links.length > 1 && isChained(facts)
   // Said to point two ways, and no second question is asked: each is offered, and none is taken.
   const isTwofold = !chain && pointsTwoWays(facts, directions)

@@ -113,6 +113,16 @@ const singles = ({ torques }: Facts, listed: readonly Torque[]): readonly Torque
   torques.filter((one) => !listed.includes(one) && one.role !== 'range')
 
 const HELD_BY_TESTER = 9
+const ofTester = /^(?:tester|reference|gauge|transducer|analyser|analyzer)s?$/
+
+/** `tester accuracy ±1 %`, `tester good to 0.5 %`. */
+const isSaidOf = ({ scene }: Facts, { at }: Placed): boolean => {
+  const before = [1, 2, 3, 4].map((back) => scene.pieces[at - back])
+  const stop = before.findIndex((piece) => piece?.kind === 'measure' || (piece?.kind === 'mark' && piece.text !== '±'))
+  return before
+    .slice(0, stop === -1 ? before.length : stop)
+    .some((piece) => piece?.kind === 'word' && ofTester.test(piece.text))
+}
 
 /** What is said of the wrench's tolerance and of the reference's; a share of a full scale is one of the reading at the setting. */
 const sharesOf = (
@@ -122,7 +132,8 @@ const sharesOf = (
   const { scene, percents } = facts
   const tester = percentBy(facts, 'tester')
   const isTesters =
-    tester && pull(scene, tester, 'tester') > Math.max(HELD_BY_TESTER, pull(scene, tester, 'wrench', 'tolerance'))
+    (tester && isSaidOf(facts, tester)) ||
+    (tester && pull(scene, tester, 'tester') > Math.max(HELD_BY_TESTER, pull(scene, tester, 'wrench', 'tolerance')))
   const reference = isTesters || percents.length > 1 ? tester : undefined
   const wrench = percents.find((one) => one !== reference)
   const tolerance =

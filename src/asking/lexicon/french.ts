@@ -140,6 +140,8 @@ export const french: Readonly<Record<string, string>> = {
   end: 'bout|extremite',
   'below the grip': 'sous la poignee|sous le repere',
   'closer to the head': 'plus pres de la tete|plus pres du carre',
+  yield: 'limite elastique|limite d elasticite',
+  efficiency: 'rendement',
   no: 'non',
   sorry: 'pardon|desole',
   hold: 'tiens|tenir|tenu|saisis',

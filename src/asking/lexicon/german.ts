@@ -119,7 +119,7 @@ export const german: Readonly<Record<string, string>> = {
   'what do i set':
     'was stelle ich|was stell ich|stelle ich ein|was muss ich einstellen|was einstellen|einstellen|einzustellen|einstellwert|welche einstellung|worauf stelle ich|auf was stelle ich|auf wieviel stelle ich|auf wie viel stelle ich|was soll ich einstellen|wie einstellen|welchen wert stelle ich|stelle ich',
   'what did the nut get':
-    'kommt an|kommt an der schraube an|kommen an|bekommen|tatsachlich|wirklich|was hat die mutter bekommen|was hat die schraube bekommen|wie viel hat die schraube bekommen|wie fest ist|anliegt|liegt an',
+    'was bekommt die schraube|was bekommt die mutter|was bekam die schraube|was bekam die mutter|kommt an|kommt an der schraube an|kommen an|bekommen|tatsachlich|wirklich|was hat die mutter bekommen|was hat die schraube bekommen|wie viel hat die schraube bekommen|wie fest ist|anliegt|liegt an',
   'does it matter':
     'macht das was aus|macht es was aus|macht das etwas aus|macht es etwas aus|macht einen unterschied|unterschied|spielt eine rolle|schlimm|andert|andert sich|darf ich|darf man|kann ich|kann man|muss ich|muss man|muss|stimmt das|richtig',
   'how many': 'wie viel|wie viele|wieviel|wieviele',
@@ -153,6 +153,8 @@ export const german: Readonly<Record<string, string>> = {
   end: 'ende|griffende',
   'below the grip': 'unter dem griff|unterhalb des griffs|unter der griffmarke',
   'closer to the head': 'naher am kopf|naher zum kopf|naher am vierkant',
+  yield: 'streckgrenze|dehngrenze',
+  efficiency: 'wirkungsgrad',
   nope: 'nein|ne',
   sorry: 'sorry|entschuldigung|korrektur',
   hold: 'halte|halten|gehalten|greife|gegriffen',

@@ -140,6 +140,8 @@ export const spanish: Readonly<Record<string, string>> = {
   end: 'extremo|punta',
   'below the grip': 'debajo del mango|debajo de la empunadura',
   'closer to the head': 'mas cerca de la cabeza|mas cerca del cuadrado',
+  yield: 'limite elastico',
+  efficiency: 'rendimiento',
   sorry: 'perdon|digo|mejor dicho',
   hold: 'agarro|sujeto|cojo|sostengo',
 }
