@@ -14,6 +14,9 @@ export const leftBends = ({ scene, angles }: Facts, input: string): readonly Lef
   return isSpan || bends.length > 1 || TWO.test(scene.folded) ? [{ input }] : []
 }
 
+/** `0.15..0.25` */
+const SPAN = /\d\.\.+\d/
+
 /** Pieces: `K 0.15 to 0.25`, `K 0.2 +/- 0.05`. */
 const NEAR_K = 5
 
@@ -34,7 +37,7 @@ export const leftOfJoint = (facts: Facts, proposal: Proposal): readonly Left[] =
     Math.abs(at - k.at) <= NEAR_K
   return [
     ...(isFine || rest.some(({ measure }) => measure.kind === 'size') ? [{ input: 'size' }] : []),
-    ...(rest.some(isShare) ? [{ input: 'k' }] : []),
+    ...(k && (k.measure.low !== undefined || SPAN.test(scene.folded) || rest.some(isShare)) ? [{ input: 'k' }] : []),
     ...(proposal.question === 'clamp-force' &&
     spare(torques, proposal).some((one) => isDimension(one.measure, 'torque') && !isTold(one, facts, proposal))
       ? [{ input: 'torque' }]
