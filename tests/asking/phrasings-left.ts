@@ -76,6 +76,9 @@ export const leftPhrasings: ReadonlyArray<readonly [text: string, input: string]
   ['M10 45 Nm clamp, K 0.15-0.25', 'k'],
   ['M10 45 Nm clamp, K between 0.16 and 0.24', 'k'],
   ['hang 15 kg at 400 mm: wrench set 60 Nm, should it click?', 'force'],
+  ['dry spec 80 Nm, with oil K goes from .2 to .15, wrench 400 mm with 50 mm crowfoot straight', 'torque'],
+  ['set 40 Nm, tester 42 Nm, last year 41 Nm', 'points'],
+  ['next check for a wrench checked 2026-03-01, used 20 times a day', 'uses'],
 ]
 
 /** Text, and the words that are refused. */

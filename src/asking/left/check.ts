@@ -27,6 +27,9 @@ const UNSURE = /\bshould (?:it|the wrench|that) (?:click|trip)/
 const UNCLICKED =
   /\b(?:not|never|no|without|(?:did|does|do|would|wo|could)n['’]?t|didnt|doesnt|wont|wouldnt) (?:even |quite |yet )?(?:a )?(?:click|trip|break|pop)/
 
+/** Readings of another day are none of this check. */
+const BEFORE = /\b(?:last|previous) (?:year|time|check|month|week)\b/
+
 const FARTHEST = 1.5
 
 /** A reading of about the size of the others that is in no point. */
@@ -39,5 +42,7 @@ export const leftReadings = ({ scene }: Facts, { entries }: Proposal): readonly 
     (measure.kind === 'bare' || isDimension(measure, 'torque')) &&
     !told.includes(measure.value) &&
     (measure.list !== undefined || told.some((one) => measure.value < FARTHEST * one && one < FARTHEST * measure.value))
-  return scene.placed.some(isLost) || (scene.has('pair') && told.length > 2) ? [{ input: 'points' }] : []
+  return scene.placed.some(isLost) || ((scene.has('pair') || BEFORE.test(scene.folded)) && told.length > 2)
+    ? [{ input: 'points' }]
+    : []
 }

@@ -1,11 +1,22 @@
 // What a text told besides what was taken, where the answer would hang on it: a second adapter, another torque, the angle of a pull, a
 // reading. Then the input is asked for, and nothing is worked out without it.
+import { composeReach } from '../compose/reach.ts'
 import type { Facts } from '../facts.ts'
 import { otherwise, type Proposal } from '../proposal.ts'
 import { leftPulls, leftReadings } from './check.ts'
 import { INCLUDED, leftBends, leftOfJoint } from './joint.ts'
 import { leftOfLine, leftTorques } from './line.ts'
 import { type Left, spare } from './spare.ts'
+
+/** `oil on them, and a 50 mm crowfoot on a 400 mm wrench`: two steps, and the torque of the second is what comes out of the first. */
+const leftOfLubricant = (facts: Facts): readonly Left[] => {
+  if (!facts.lengthOf('adapter') || !facts.lengthOf('lever')) return []
+  const { question, entries } = composeReach(facts)
+  return [{ input: 'torque', others: [otherwise(question, entries)] }]
+}
+
+/** `20 times a day`: how many in all is what counts. */
+const RATE = /\b\d+ ?(?:x|times|uses|clicks|pulls|cycles) (?:a|per|each|every) (?:day|week|month|shift)\b/
 
 const leftIn = (facts: Facts, proposal: Proposal): readonly Left[] => {
   switch (proposal.question) {
@@ -25,6 +36,8 @@ const leftIn = (facts: Facts, proposal: Proposal): readonly Left[] => {
       return leftBends(facts, 'angle')
     case 'flex-head':
       return leftBends(facts, 'tilt')
+    case 'lubricant':
+      return leftOfLubricant(facts)
     case 'multiplier':
       return [
         ...leftTorques(facts, proposal, 'torque'),
@@ -34,6 +47,10 @@ const leftIn = (facts: Facts, proposal: Proposal): readonly Left[] => {
     case 'clamp-force':
     case 'bolt-torque':
       return leftOfJoint(facts, proposal)
+    case 'next-check':
+      return RATE.test(facts.scene.folded) && proposal.entries.every(({ input }) => input !== 'uses')
+        ? [{ input: 'uses' }]
+        : []
     case 'wrench-check':
       return leftReadings(facts, proposal)
     default:
