@@ -1,7 +1,9 @@
 // Whether a text is about a wrench that was held against a reference: by a tester that it names, a row of readings, how far it is off.
 import { marksBehind } from './combine.ts'
 import type { Facts } from './facts.ts'
+import type { Measure } from './measure.ts'
 import { offByOf } from './off-by.ts'
+import type { Scene } from './scene.ts'
 import { when } from './score.ts'
 import { isSetAndShown } from './set-and-shown.ts'
 
@@ -20,15 +22,18 @@ const isOff = ({ scene, torques, percents, weighed }: Facts): boolean =>
   scene.has('wrench', 'tester', 'check', 'tolerance', 'at-setting', 'dialled') &&
   offByOf(scene, torques, percents) !== undefined
 
-/** How strongly a text is about a wrench held against a reference. */
-/** `20 -> 20.3, 60 -> 61.1`: what was shown at each of several settings. */
-const isListed = ({ scene }: Facts): boolean =>
-  scene.placed.filter(({ measure, at }, place) => {
-    const next = scene.placed[place + 1]?.measure
+/** Settings that stand each before a number of about their size, with that number: `20 -> 20.3`, `40: 41.2`. */
+const settingsShown = ({ pieces, placed }: Scene): readonly Measure[] =>
+  placed.flatMap(({ measure, at }, place) => {
+    const next = placed[place + 1]?.measure
     const share = next === undefined ? 0 : next.value / measure.value
-    return marksBehind(scene.pieces, at) > 0 && share < ALIKE && share > 1 / ALIKE
-  }).length > 1
+    return next && marksBehind(pieces, at) > 0 && share < ALIKE && share > 1 / ALIKE ? [next] : []
+  })
 
+/** `40: 41.2 41.0; 100: 102 103`: what stands behind a setting is a row. */
+export const isPointed = ({ scene }: Facts): boolean => settingsShown(scene).some(({ list }) => list !== undefined)
+
+/** How strongly a text is about a wrench held against a reference. */
 export const checkScore = (facts: Facts): number => {
   const { scene, torques } = facts
   const row = torques.filter(({ measure }) => measure.list !== undefined).length
@@ -39,7 +44,7 @@ export const checkScore = (facts: Facts): number => {
     when(isOff(facts), 11) +
     when(isJudged(facts), 5) +
     when(row >= 3, 3) +
-    when(isListed(facts) && !scene.has(...ofAdapters), 6) +
+    when(settingsShown(scene).length > 1 && !scene.has(...ofAdapters), 6) +
     when(row >= 3 && told.length === 1 && !scene.has(...ofAdapters), 2) +
     when(scene.has('check') && torques.length > 1, 3) +
     when(atSetting && torques.length > 1, 3) +
@@ -50,11 +55,3 @@ export const checkScore = (facts: Facts): number => {
     )
   )
 }
-
-/** `40: 41.2 41.0; 100: 102 103`: rows that stand each behind a number of about their size, the setting. */
-export const isPointed = ({ scene }: Facts): boolean =>
-  scene.placed.some(({ measure, at }, place) => {
-    const next = scene.placed[place + 1]?.measure
-    const share = next === undefined ? 0 : next.value / measure.value
-    return marksBehind(scene.pieces, at) > 0 && next?.list !== undefined && share < ALIKE && share > 1 / ALIKE
-  })

@@ -192,7 +192,12 @@ export const composeReach = (facts: Facts): Proposal => {
   const { to, from } = facts.states
   const paste =
     to?.name !== undefined && to.name !== 'dry' && used
-      ? [otherwise('lubricant', [torqueEntry('torque', used)], { from: from?.name ?? 'dry', to: to.name })]
+      ? [
+          otherwise('lubricant', [torqueEntry('torque', used)], {
+            ...(from?.name ? { from: from.name } : {}),
+            to: to.name,
+          }),
+        ]
       : []
   return proposal('adapter-setting', entries, {
     asks: reach.asks,
