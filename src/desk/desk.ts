@@ -98,9 +98,14 @@ const incomplete = (
   say: Sayer,
   system: 'metric' | 'inch',
   fleet: FleetKnown | undefined,
+  asks: readonly string[],
 ): Answer => {
   const missing = missingOf(reading, say)
-  const { ladder: rungs, cautions } = ladder(question, reading, say, system, fleet)
+  // Of an input that holds several, of which a text told more than one, a rung for one alone would be a wrong number.
+  const isOfSeveral = asks.some((input) => (question.inputs[input]?.most ?? 1) > 1)
+  const { ladder: rungs, cautions } = isOfSeveral
+    ? { ladder: undefined, cautions: [] }
+    : ladder(question, reading, say, system, fleet)
   return {
     ...blank(question.name),
     status: 'incomplete',
@@ -173,7 +178,7 @@ export const createDesk = ({ system, locale, record, borrow, tagOf, specs }: Des
       const reading = withText(read, about ?? { asks: [], assumed, doubts: [] })
       const prefers = own ?? wanted ?? system
       if (reading.faults.length > 0) return refused(name, reading, say)
-      if (reading.missing.length > 0) return incomplete(question, reading, say, prefers, loan?.fleet)
+      if (reading.missing.length > 0) return incomplete(question, reading, say, prefers, loan?.fleet, about?.asks ?? [])
       if (question.needsFleet && !loan?.fleet)
         return refused(name, { ...reading, faults: [fault('no-register-here', '', '')] }, say)
       const units = resultUnits(quantitiesOf(reading.given), prefers, shown)

@@ -24,4 +24,12 @@ describe('free text', () => {
     expect(`${question} ${status}`).toBe(became)
     expect(headline).toContain(holds)
   })
+
+  it('of two adapters none is told alone: no setting stands beside what is asked', () => {
+    const text = 'first adapter 60 mm straight, then a 40 mm one at 90 degrees, lever 450 mm, target 100 Nm'
+    expect(ask(text).missing.map(({ input }) => input)).toEqual(['adapter'])
+    expect(ask(text)).not.toHaveProperty('ladder')
+    // Where none was told, it does.
+    expect(ask('crowfoot on a 450 mm lever, target 100 Nm, straight')).toHaveProperty('ladder')
+  })
 })

@@ -22,9 +22,10 @@ const ratioOf = (facts: Facts) => {
 /** `loses 12 %`, `12 % losses`; what a book adds for losses is a rule of its own. */
 const LOSS = /\b(?:loses?|lost|loss(?:es)?(?: of|:)?) (?:about |around )?\d|(?:%|percent) loss(?:es)?\b/
 
-/** `150 Nm into a 4:1 multiplier`. */
+/** `eff 0.8`, `efficiency .85` */
 const SHARE = /\beff(?:icien\w*)?(?: of| is|:| =|=)? ?(0?\.\d+)\b/
 
+/** `150 Nm into a 4:1 multiplier`. */
 const isPutIn = ({ scene }: Facts, at: number): boolean => {
   const behind = scene.pieces[at + 1]
   return behind?.kind === 'word' && behind.text === 'into'
